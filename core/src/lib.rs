@@ -1,0 +1,10 @@
+//! The superheterodyne receiver as arithmetic: units, quantities, the catalogue of
+//! them under their names, and problems drawn from them.
+//!
+//! Nothing here reads a file, a clock, a random source or a page. All transcendental
+//! mathematics goes through `libm`, so a value has the same bits in a test, at build
+//! time and in every browser.
+#![no_std]
+
+#[allow(unused_extern_crates)] // used as soon as the first module lands
+extern crate alloc;

@@ -1,0 +1,2 @@
+//! `cargo site`.
+fn main() {}
