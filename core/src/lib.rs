@@ -6,5 +6,6 @@
 //! time and in every browser.
 #![no_std]
 
-#[allow(unused_extern_crates)] // used as soon as the first module lands
 extern crate alloc;
+
+pub mod problems;
