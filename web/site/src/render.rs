@@ -1,0 +1,119 @@
+//! The whole site in memory: path to bytes.
+
+use crate::assets::Assets;
+use crate::content::Content;
+use crate::edition::Edition;
+use crate::links::{Asked, Links};
+use crate::page::{Page, file_of};
+use crate::page_files::PageFiles;
+use crate::wasm::Wasm;
+use crate::{pages, shell};
+use anyhow::{Result, bail};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Every file of the site: path to bytes.
+pub type Files = BTreeMap<String, Vec<u8>>;
+
+/// What a site is rendered from.
+#[derive(Debug, Clone, Copy)]
+pub struct Inputs<'a> {
+    /// What authors wrote.
+    pub content: &'a Content,
+    /// Style sheets, scripts, fonts, icons.
+    pub page_files: &'a PageFiles,
+    /// The bound wasm programs.
+    pub wasm: &'a Wasm,
+}
+
+/// The site while it is rendered: what pages and shell draw on.
+#[derive(Debug)]
+pub struct Site<'a> {
+    /// What authors wrote.
+    pub content: &'a Content,
+    /// Which edition this is.
+    pub edition: &'a Edition,
+    assets: &'a Assets,
+    asked: Asked,
+}
+
+impl Site<'_> {
+    /// The links of the page at `path`.
+    pub fn links(&self, path: &str) -> Links<'_> {
+        Links::from_page(path, self.edition, &self.assets.names, &self.asked)
+    }
+
+    /// Whether an asset of this name exists.
+    pub fn has_asset(&self, name: &str) -> bool {
+        self.assets.names.path(name).is_some()
+    }
+}
+
+/// Renders the whole site.
+///
+/// # Errors
+/// When an asset or page that something names does not exist, or a page cannot be made.
+pub fn render(inputs: &Inputs<'_>, edition: &Edition) -> Result<Files> {
+    let assets = Assets::prepare(inputs.page_files, inputs.wasm, edition.is_portable())?;
+    let site = Site {
+        content: inputs.content,
+        edition,
+        assets: &assets,
+        asked: Asked::default(),
+    };
+    let mut files = Files::new();
+    let all = pages::all(&site)?;
+    for page in &all {
+        files.insert(file_of(&page.path), shell::render(page, &site).into_bytes());
+    }
+    check_links(&all, &site.asked)?;
+    add_plain_files(inputs, edition, &mut files);
+    files.extend(assets.files);
+    Ok(files)
+}
+
+/// Files that keep their names: icons, manifests, and the interface for other scripts.
+fn add_plain_files(inputs: &Inputs<'_>, edition: &Edition, files: &mut Files) {
+    for (name, bytes) in inputs.page_files.folder("icons") {
+        files.insert(format!("icons/{name}"), bytes.to_vec());
+    }
+    for (name, bytes) in inputs.page_files.top() {
+        files.insert(name.to_owned(), bytes.to_vec());
+    }
+    if edition.is_portable() {
+        return;
+    }
+    if let Some(api) = &inputs.wasm.api {
+        files.insert(
+            "api/superhet.js".to_owned(),
+            api.script.clone().into_bytes(),
+        );
+        files.insert(
+            "api/superhet.d.ts".to_owned(),
+            api.types.clone().into_bytes(),
+        );
+        files.insert("api/superhet_bg.wasm".to_owned(), api.wasm.clone());
+    }
+}
+
+/// Refuses links to pages and assets that do not exist, all at once.
+fn check_links(pages: &[Page], asked: &Asked) -> Result<()> {
+    let known: BTreeSet<&str> = pages.iter().map(|page| page.path.as_str()).collect();
+    let mut faults = BTreeSet::new();
+    for (from, to) in asked.pages() {
+        if !known.contains(to.as_str()) {
+            faults.insert(format!(
+                "page \"{from}\" links to \"{to}\", which is no page"
+            ));
+        }
+    }
+    for (from, name) in asked.missing_assets() {
+        faults.insert(format!(
+            "page \"{from}\" needs \"{name}\", which web/pages and the wasm do not have"
+        ));
+    }
+    if faults.is_empty() {
+        return Ok(());
+    }
+    let faults: Vec<String> = faults.into_iter().collect();
+    bail!("{}", faults.join("\n"));
+}

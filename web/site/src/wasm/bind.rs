@@ -1,0 +1,90 @@
+//! Bindings made by wasm-bindgen's own crate, at the version Cargo.lock pins.
+
+use anyhow::{Context, Result, bail};
+use std::fs;
+use std::path::Path;
+use wasm_bindgen_cli_support::Bindgen;
+
+/// One bound wasm program.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Bound {
+    /// The script that instantiates the wasm and calls into it.
+    pub script: String,
+    /// The script's types, as a TypeScript declaration.
+    pub types: String,
+    /// The wasm itself.
+    pub wasm: Vec<u8>,
+}
+
+/// All wasm of the site. An absent program leaves its pages as text and tables.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Wasm {
+    /// Lessons, problems and benches.
+    pub study: Option<Bound>,
+    /// The phone look-up.
+    pub lookup: Option<Bound>,
+    /// The catalogue for other people's scripts, as a module.
+    pub api: Option<Bound>,
+}
+
+impl Wasm {
+    /// The programs that pages use, under their names.
+    pub fn programs(&self) -> impl Iterator<Item = (&'static str, &Bound)> {
+        let pairs = [("study", &self.study), ("lookup", &self.lookup)];
+        pairs
+            .into_iter()
+            .filter_map(|(name, bound)| Some((name, bound.as_ref()?)))
+    }
+
+    /// Binds the compiled wasm files of a folder.
+    ///
+    /// # Errors
+    /// When a file is missing or wasm-bindgen refuses it.
+    pub fn bind(folder: &Path) -> Result<Self> {
+        Ok(Self {
+            study: Some(bind(folder, "study", Form::Classic)?),
+            lookup: Some(bind(folder, "lookup", Form::Classic)?),
+            api: Some(bind(folder, "api", Form::Module)?),
+        })
+    }
+}
+
+/// How the script is loaded.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Form {
+    /// By `<script>`, also from `file://`.
+    Classic,
+    /// By `import`.
+    Module,
+}
+
+/// Binds `NAME.wasm` of a folder. The module for other scripts is named after the core.
+fn bind(folder: &Path, name: &str, form: Form) -> Result<Bound> {
+    let path = folder.join(format!("{name}.wasm"));
+    let bytes = fs::read(&path).with_context(|| format!("cannot read {}", path.display()))?;
+    let out_name = if form == Form::Module {
+        "superhet"
+    } else {
+        name
+    };
+    let told = || format!("wasm-bindgen refuses {name}.wasm");
+    let mut bindgen = Bindgen::new();
+    bindgen
+        .input_bytes(out_name, bytes)
+        .web(form == Form::Module)
+        .with_context(told)?
+        .no_modules(form == Form::Classic)
+        .with_context(told)?
+        .typescript(form == Form::Module)
+        .omit_default_module_path(form == Form::Classic)
+        .remove_producers_section(true);
+    let mut output = bindgen.generate_output().with_context(told)?;
+    if !output.snippets().is_empty() || !output.local_modules().is_empty() {
+        bail!("{name} brings JavaScript of its own; write it in web/pages/scripts instead");
+    }
+    Ok(Bound {
+        script: output.js().to_owned(),
+        types: output.ts().unwrap_or_default().to_owned(),
+        wasm: output.wasm_mut().emit_wasm(),
+    })
+}

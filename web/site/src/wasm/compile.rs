@@ -1,0 +1,71 @@
+//! The wasm crates through cargo, with the target added when it is missing.
+
+use anyhow::{Context, Result, bail};
+use std::env;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+/// The target of everything that runs in a page.
+pub const TARGET: &str = "wasm32-unknown-unknown";
+/// The profile that keeps it small.
+const PROFILE: &str = "site-wasm";
+/// The packages that become wasm.
+const PACKAGES: [&str; 3] = ["study", "lookup", "api"];
+
+/// Compiles the wasm packages and gives the folder their files are in.
+///
+/// # Errors
+/// When the target cannot be added or the packages do not compile.
+pub fn compile(root: &Path) -> Result<PathBuf> {
+    add_target()?;
+    let mut cargo = Command::new(cargo());
+    cargo.current_dir(root).arg("build").arg("--quiet");
+    for package in PACKAGES {
+        cargo.args(["--package", package]);
+    }
+    cargo.args(["--target", TARGET, "--profile", PROFILE]);
+    let status = cargo.status().context("cannot start cargo")?;
+    if !status.success() {
+        bail!("the wasm packages do not compile (see cargo's messages above)");
+    }
+    Ok(target_folder(root).join(TARGET).join(PROFILE))
+}
+
+/// The cargo that started this program, or the one on the path.
+pub fn cargo() -> String {
+    env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned())
+}
+
+/// Where cargo puts what it builds.
+pub fn target_folder(root: &Path) -> PathBuf {
+    env::var_os("CARGO_TARGET_DIR").map_or_else(|| root.join("target"), |set| root.join(set))
+}
+
+/// Adds the wasm target through rustup, unless the compiler has it already.
+fn add_target() -> Result<()> {
+    if has_target() {
+        return Ok(());
+    }
+    let status = Command::new("rustup")
+        .args(["target", "add", TARGET])
+        .status();
+    match status {
+        Ok(status) if status.success() => Ok(()),
+        _ => bail!(
+            "the compiler cannot build for {TARGET} and `rustup target add {TARGET}` failed; \
+             add the target by hand"
+        ),
+    }
+}
+
+/// Whether the compiler's own folder holds the target's libraries.
+fn has_target() -> bool {
+    let rustc = env::var("RUSTC").unwrap_or_else(|_| "rustc".to_owned());
+    let output = Command::new(rustc)
+        .args(["--print", "target-libdir", "--target", TARGET])
+        .output();
+    output.is_ok_and(|output| {
+        let folder = String::from_utf8_lossy(&output.stdout);
+        Path::new(folder.trim()).is_dir()
+    })
+}

@@ -1,0 +1,7 @@
+//! The wasm programs: compiled by cargo, bound by wasm-bindgen, optimised by wasm-opt.
+
+mod bind;
+mod compile;
+
+pub use bind::{Bound, Wasm};
+pub use compile::{TARGET, cargo, compile, target_folder};
