@@ -1,1 +1,40 @@
-//! Placeholder.
+//! Figures as a pure function of their input.
+//!
+//! [`view`] turns a figure's name and an [`Input`] into a [`View`]: the drawing as a tree
+//! of nodes, its words, its table, its results and its handles. [`svg()`] writes the
+//! drawing, [`markup()`] everything that a page holds of it. A live page keeps the
+//! elements it has and applies [`changes()`].
+//!
+//! In scope: drawing numbers that the core has computed. Left out: any physics of its
+//! own, any colour (classes only, so that a theme or a printer decides), and the page
+//! itself (no web-sys here: everything is tested natively).
+
+mod arithmetic;
+mod block_diagram;
+mod changes;
+mod condition;
+mod control;
+mod coordinate;
+mod error;
+mod escape;
+mod figure;
+mod frequency_line;
+mod input;
+mod markup;
+mod node;
+mod svg;
+mod text_width;
+mod tuning;
+mod view;
+
+pub use changes::{Change, What, changes};
+pub use condition::Condition;
+pub use control::{Control, ControlKind, Place, Slider};
+pub use error::FigureError;
+pub use escape::escape;
+pub use figure::{names, needed, view};
+pub use input::Input;
+pub use markup::{Task, markup};
+pub use node::Node;
+pub use svg::svg;
+pub use view::{Cell, Quantity, Table, View};

@@ -1,0 +1,122 @@
+//! When a task is done: a comparison of something that the figure shows.
+
+use crate::arithmetic::frequency;
+use crate::{ControlKind, FigureError, View};
+
+/// One or more comparisons joined by `and`, such as `image > 1606.5 kHz` or
+/// `side = below and oscillator < 300 kHz`.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Condition {
+    parts: Vec<Comparison>,
+}
+
+#[derive(Clone, Debug, PartialEq)]
+struct Comparison {
+    name: String,
+    relation: Relation,
+    bound: String,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Relation {
+    Less,
+    AtMost,
+    Equal,
+    AtLeast,
+    More,
+}
+
+/// The signs of the relations, the longer ones first so that `>=` is not read as `>`.
+const SIGNS: [(&str, Relation); 5] = [
+    ("<=", Relation::AtMost),
+    (">=", Relation::AtLeast),
+    ("<", Relation::Less),
+    (">", Relation::More),
+    ("=", Relation::Equal),
+];
+
+impl Condition {
+    /// Reads a condition.
+    ///
+    /// # Errors
+    /// A part that is not `name relation value`.
+    pub fn parse(text: &str) -> Result<Self, FigureError> {
+        let parts = text
+            .split(" and ")
+            .map(Comparison::parse)
+            .collect::<Result<_, _>>()?;
+        Ok(Self { parts })
+    }
+
+    /// Whether `view` meets every part of the condition.
+    ///
+    /// # Errors
+    /// The figure shows nothing of that name, or the value cannot be read.
+    pub fn met(&self, view: &View) -> Result<bool, FigureError> {
+        let mut all = true;
+        for part in &self.parts {
+            all &= part.met(view)?;
+        }
+        Ok(all)
+    }
+}
+
+impl Comparison {
+    fn parse(text: &str) -> Result<Self, FigureError> {
+        SIGNS
+            .iter()
+            .find_map(|&(sign, relation)| {
+                let (name, bound) = text.split_once(sign)?;
+                let (name, bound) = (name.trim().to_owned(), bound.trim().to_owned());
+                let complete = !name.is_empty() && !bound.is_empty();
+                complete.then_some(Self {
+                    name,
+                    relation,
+                    bound,
+                })
+            })
+            .ok_or_else(|| {
+                FigureError::new(format!(
+                    "a task is done when something compares, as in 'image > 1600 kHz' (got '{}')",
+                    text.trim()
+                ))
+            })
+    }
+
+    fn met(&self, view: &View) -> Result<bool, FigureError> {
+        if let Some(quantity) = view.quantity(&self.name) {
+            let bound = frequency(&self.name, &self.bound)?;
+            return Ok(self.relation.holds(quantity.value, bound.value));
+        }
+        let chosen = view
+            .controls
+            .iter()
+            .find_map(|control| match &control.kind {
+                ControlKind::Choice { chosen, .. } if control.parameter == self.name => {
+                    Some(*chosen)
+                }
+                _ => None,
+            });
+        match chosen {
+            Some(chosen) => Ok(self.relation == Relation::Equal && chosen == self.bound),
+            None => Err(FigureError::about(
+                &self.name,
+                format!("this figure shows nothing called '{}'", self.name),
+            )),
+        }
+    }
+}
+
+impl Relation {
+    fn holds(self, value: f64, bound: f64) -> bool {
+        match self {
+            Self::Less => value < bound,
+            Self::AtMost => value <= bound,
+            // Values that a reader sets are round numbers of hertz: exact in f64.
+            #[allow(clippy::float_cmp)]
+            Self::Equal => value == bound,
+            Self::AtLeast => value >= bound,
+            Self::More => value > bound,
+        }
+    }
+}

@@ -1,0 +1,58 @@
+//! What a reader can move in a figure: native inputs, so that keyboard, touch and screen
+//! reader work as they do everywhere else.
+
+/// A handle of a figure.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Control {
+    /// The parameter of the figure's input that it sets.
+    pub parameter: &'static str,
+    /// Its name beside or on it.
+    pub label: &'static str,
+    /// What kind of handle it is, and where it stands now.
+    pub kind: ControlKind,
+    /// Where it stands now, in words, for a screen reader (`aria-valuetext`).
+    pub text: String,
+}
+
+/// The kinds of handle.
+#[derive(Clone, Debug, PartialEq)]
+pub enum ControlKind {
+    /// A native range input.
+    Slider(Slider),
+    /// A row of native radio buttons.
+    Choice {
+        /// The values, each with its label.
+        options: Vec<(&'static str, &'static str)>,
+        /// The value that is chosen.
+        chosen: &'static str,
+    },
+}
+
+/// A native range input. Its numbers are in `unit`.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Slider {
+    /// The lowest value.
+    pub min: i32,
+    /// The highest value.
+    pub max: i32,
+    /// The step; values land on multiples of it from `min`, which is a multiple too, so
+    /// that the handle stops at round numbers.
+    pub step: i32,
+    /// Where it stands. It may lie off the steps where a figure was written so.
+    pub value: f64,
+    /// The unit that is written after the number to make the parameter's text.
+    pub unit: &'static str,
+    /// The place on the drawing; without one the handle stands under the drawing.
+    pub place: Option<Place>,
+}
+
+/// The stretch of a drawing over which a slider lies.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Place {
+    /// The place of the slider's lowest value in percent of the width.
+    pub from: f64,
+    /// The place of its highest value in percent of the width.
+    pub to: f64,
+    /// The middle of the slider, in pixels from the top.
+    pub y: f64,
+}

@@ -1,0 +1,83 @@
+//! The equal distances of one IF, drawn as bars between the points.
+
+use super::points::Points;
+use super::scale::Scale;
+use crate::Node;
+use crate::coordinate::{percent, pixels};
+use crate::tuning::{Side, Tuning};
+
+/// The row of the two distances from the oscillator.
+const ROW: f64 = 78.0;
+/// The row of the IF's own distance from zero.
+const OWN_ROW: f64 = 100.0;
+
+/// The bars: oscillator to signal, oscillator to image (by way of zero where the image
+/// is found by the sum), and zero to the IF.
+pub(super) fn nodes(points: &Points, scale: &Scale, tuning: &Tuning) -> Vec<Node> {
+    let zero = scale.percent_at(0.0);
+    let folded = is_folded(tuning);
+    let far = if folded { zero } else { points.image.at };
+    let mut nodes = Vec::new();
+    nodes.extend(bar(
+        "near",
+        points.signal.at,
+        points.oscillator.at,
+        ROW,
+        true,
+    ));
+    nodes.extend(bar("far", points.oscillator.at, far, ROW, true));
+    nodes.extend(bar("back", zero, points.image.at, ROW + 8.0, folded));
+    nodes.extend(bar("own", zero, points.intermediate.at, OWN_ROW, true));
+    nodes.push(label(points, tuning));
+    nodes
+}
+
+/// With the oscillator below and the dial under twice the IF, the image answers by the
+/// sum: oscillator plus image make the IF.
+pub(super) fn is_folded(tuning: &Tuning) -> bool {
+    tuning.side == Side::Below && tuning.signal.value < 2.0 * tuning.intermediate.value
+}
+
+fn bar(name: &str, from: f64, to: f64, y: f64, shown: bool) -> [Node; 3] {
+    let end = |part: &str, at: f64| {
+        Node::classed("circle", "distance-end")
+            .keyed(&format!("{name}-{part}"))
+            .with("cx", percent(at))
+            .with("cy", pixels(y))
+            .with("r", "2.5")
+            .shown(shown)
+    };
+    let line = Node::classed("line", "distance")
+        .keyed(&format!("{name}-bar"))
+        .with("x1", percent(from))
+        .with("y1", pixels(y))
+        .with("x2", percent(to))
+        .with("y2", pixels(y))
+        .shown(shown);
+    [line, end("from", from), end("to", to)]
+}
+
+/// What one bar measures, beside the row where there is more room.
+fn label(points: &Points, tuning: &Tuning) -> Node {
+    let row = [&points.signal, &points.oscillator, &points.image].map(|point| point.at);
+    let left = row.into_iter().fold(100.0, f64::min);
+    let right = row.into_iter().fold(0.0, f64::max);
+    let (anchor, at, nudge) = if 100.0 - right >= left {
+        ("start", right, "translate(10 0)")
+    } else {
+        ("end", left, "translate(-10 0)")
+    };
+    let each = format!("each {}", tuning.intermediate.text);
+    let text = if is_folded(tuning) {
+        each + ", turning at 0"
+    } else {
+        each
+    };
+    Node::classed("text", "distance-label")
+        .keyed("distance-label")
+        .with("x", percent(at))
+        .with("y", pixels(ROW + 4.0))
+        .with("text-anchor", anchor)
+        .with("transform", nudge)
+        .saying(text)
+}

@@ -1,0 +1,84 @@
+//! `frequency-line`: one line of frequency with the signal, the oscillator, the IF and
+//! the image on it, and the equal distances between them.
+//!
+//! Input: `dial`, `if`, `side`; also `region` (1, 2 or 3, default 1: the broadcast bands
+//! shown and the stretch over which the signal moves) and `axis` (the frequency at the
+//! end of the line, default 3000 kHz).
+
+mod distances;
+mod labels;
+mod points;
+mod scale;
+mod words;
+
+use crate::tuning::Tuning;
+use crate::{Control, ControlKind, FigureError, Input, Node, Place, Quantity, Slider, View};
+use points::Points;
+use scale::Scale;
+
+/// The narrowest width that the labels are kept apart for: a 360 px phone less margins.
+pub(crate) const WIDTH: f64 = 328.0;
+const HEIGHT: f64 = 184.0;
+/// The line of frequency itself, in pixels from the top.
+const LINE: f64 = 118.0;
+
+/// Draws the figure.
+pub(crate) fn draw(input: &Input) -> Result<View, FigureError> {
+    let tuning = Tuning::read(input)?;
+    let scale = Scale::read(input)?;
+    let points = Points::place(&tuning, &tuning.image()?, &scale)?;
+    Ok(View {
+        width: WIDTH,
+        height: HEIGHT,
+        title: words::title(&points),
+        words: words::sentences(&tuning, &points),
+        table: words::table(&tuning, &points),
+        quantities: points.all().map(|point| point.quantity.clone()).to_vec(),
+        root: root(&points, &scale, &tuning),
+        controls: controls(&tuning, &points, &scale),
+    })
+}
+
+/// The drawing, from the back to the front.
+fn root(points: &Points, scale: &Scale, tuning: &Tuning) -> Vec<Node> {
+    let mut root = scale.nodes();
+    root.extend(distances::nodes(points, scale, tuning));
+    root.extend(labels::nodes(points));
+    root.extend(points.marks());
+    root
+}
+
+fn controls(tuning: &Tuning, points: &Points, scale: &Scale) -> Vec<Control> {
+    let (min, max) = scale.signal_range();
+    let place = Place {
+        from: scale.percent_at(f64::from(min) * 1e3),
+        to: scale.percent_at(f64::from(max) * 1e3),
+        y: LINE,
+    };
+    let signal = Control {
+        parameter: "dial",
+        label: "Signal",
+        kind: ControlKind::Slider(Slider {
+            min,
+            max,
+            step: 5,
+            value: tuning.signal.value / 1e3,
+            unit: "kHz",
+            place: Some(place),
+        }),
+        text: spoken(&tuning.signal, points),
+    };
+    vec![
+        signal,
+        tuning.intermediate_control(spoken(&tuning.intermediate, points)),
+        tuning.side_control(),
+    ]
+}
+
+/// A handle's value and what follows from it, for a screen reader.
+fn spoken(value: &Quantity, points: &Points) -> String {
+    format!(
+        "{}: oscillator {}, image {}",
+        value.text, points.oscillator.quantity.text, points.image.quantity.text
+    )
+}

@@ -1,0 +1,112 @@
+//! What a dial setting fixes: the signal, the oscillator, the IF, and the image.
+
+use crate::arithmetic::{frequency, quantity};
+use crate::{Control, ControlKind, FigureError, Input, Quantity, Slider};
+
+/// The side of the signal on which the oscillator runs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Side {
+    /// The oscillator runs above the signal.
+    Above,
+    /// The oscillator runs below the signal.
+    Below,
+}
+
+impl Side {
+    /// The side as the core spells it.
+    pub(crate) fn name(self) -> &'static str {
+        match self {
+            Self::Above => "above",
+            Self::Below => "below",
+        }
+    }
+
+    fn read(text: &str) -> Result<Self, FigureError> {
+        match text {
+            "above" => Ok(Self::Above),
+            "below" => Ok(Self::Below),
+            other => Err(FigureError::about(
+                "side",
+                format!("side must be above or below (got '{other}')"),
+            )),
+        }
+    }
+}
+
+/// A set tuned to a station.
+#[derive(Clone, Debug)]
+pub(crate) struct Tuning {
+    pub(crate) side: Side,
+    pub(crate) signal: Quantity,
+    pub(crate) intermediate: Quantity,
+    pub(crate) oscillator: Quantity,
+    typed: [(&'static str, String); 3],
+}
+
+impl Tuning {
+    /// Reads `dial`, `if` and `side`, and asks the core for the oscillator.
+    pub(crate) fn read(input: &Input) -> Result<Self, FigureError> {
+        let typed =
+            ["dial", "if", "side"].map(|key| (key, input.get(key).unwrap_or("").to_owned()));
+        let side = Side::read(&typed[2].1)?;
+        let signal = named("dial", frequency("dial", &typed[0].1)?);
+        let intermediate = named("difference", frequency("if", &typed[1].1)?);
+        let mut tuning = Self {
+            side,
+            oscillator: signal.clone(),
+            signal,
+            intermediate,
+            typed,
+        };
+        tuning.oscillator = tuning.ask("oscillator")?;
+        Ok(tuning)
+    }
+
+    /// The image of this tuning.
+    pub(crate) fn image(&self) -> Result<Quantity, FigureError> {
+        self.ask("image")
+    }
+
+    fn ask(&self, name: &'static str) -> Result<Quantity, FigureError> {
+        let pairs: Vec<(&str, &str)> = self
+            .typed
+            .iter()
+            .map(|(key, text)| (*key, text.as_str()))
+            .collect();
+        quantity(name, &pairs)
+    }
+
+    /// The handle for the IF.
+    pub(crate) fn intermediate_control(&self, text: String) -> Control {
+        Control {
+            parameter: "if",
+            label: "IF",
+            kind: ControlKind::Slider(Slider {
+                min: 100,
+                max: 600,
+                step: 5,
+                value: self.intermediate.value / 1e3,
+                unit: "kHz",
+                place: None,
+            }),
+            text,
+        }
+    }
+
+    /// The handle for the side of the oscillator.
+    pub(crate) fn side_control(&self) -> Control {
+        Control {
+            parameter: "side",
+            label: "Oscillator",
+            kind: ControlKind::Choice {
+                options: vec![("above", "above the signal"), ("below", "below it")],
+                chosen: self.side.name(),
+            },
+            text: self.side.name().to_owned(),
+        }
+    }
+}
+
+fn named(name: &'static str, quantity: Quantity) -> Quantity {
+    Quantity { name, ..quantity }
+}
