@@ -1,0 +1,180 @@
+//! What the site is, what it claims and what it does not, cautions, privacy, sources.
+
+use crate::page::{Page, Program};
+use crate::render::Site;
+use maud::{Markup, html};
+
+/// The download of the edition that needs no network, beside the pages of a hosted site.
+const PORTABLE: &str = "before-the-bench.zip";
+
+/// The page about the site.
+pub(super) fn page(site: &Site<'_>) -> Page {
+    Page {
+        path: "about/".to_owned(),
+        title: "About".to_owned(),
+        description: "What this site claims and what it does not; cautions for anyone near a set; \
+                      privacy, accuracy, sources and licences."
+            .to_owned(),
+        styles: &["notebook.css"],
+        program: Program::None,
+        main: html! {
+            h1 { "About this notebook" }
+            p.lead {
+                "Before the Bench teaches how an AM superhet receiver works, so that you know what "
+                "each adjustment is for before you touch one."
+            }
+            (contents())
+            (cautions(site))
+            (claims())
+            (accuracy())
+            (privacy())
+            (keeping())
+            (no_network(site))
+            (browsers())
+            (sources(site))
+            (licences(site))
+        },
+    }
+}
+
+/// The sections of the page: (id, heading).
+const SECTIONS: [(&str, &str); 9] = [
+    ("caution", "Before you open a set"),
+    ("claims", "What is claimed"),
+    ("accuracy", "How right the numbers are"),
+    ("privacy", "Privacy"),
+    ("keeping", "What this browser keeps"),
+    ("no-network", "Without a network"),
+    ("browsers", "Browsers"),
+    ("sources", "Sources"),
+    ("licences", "Licences"),
+];
+
+fn contents() -> Markup {
+    html! {
+        nav.contents aria-label="On this page" {
+            ul {
+                @for (id, heading) in SECTIONS {
+                    li { a href={ "#" (id) } { (heading) } }
+                }
+            }
+        }
+    }
+}
+
+/// A heading under its id.
+fn heading(id: &str) -> Markup {
+    let words = SECTIONS
+        .iter()
+        .find(|(known, _)| *known == id)
+        .map_or(id, |(_, words)| words);
+    html! { h2 id=(id) { (words) } }
+}
+
+fn claims() -> Markup {
+    html! {
+        (heading("claims"))
+        p {
+            "Nobody has measured whether people learn from this site. It makes no claim that you "
+            "will learn faster, better or at all."
+        }
+        p {
+            "What is tested is coverage: each goal has a lesson that teaches it, a problem that "
+            "asks for it, a common mistake that it names, and a problem on a set that no lesson "
+            "used. What is tested too: every number with a unit in a lesson."
+        }
+    }
+}
+
+fn accuracy() -> Markup {
+    html! {
+        (heading("accuracy"))
+        p {
+            "Every number comes from one of three places: it is given in the example, it is "
+            "worked out by the same arithmetic that runs in these pages, or it is a fact whose "
+            "source is named. A worked-out number in a lesson is compared with the arithmetic to "
+            "half of its last printed digit each time the site is built; one wrong digit stops "
+            "the build."
+        }
+        p {
+            "The arithmetic is checked against published tables and textbook examples, and it "
+            "gives the same digits in every browser. A set on your bench will not: coils, "
+            "capacitors and dials have tolerances, valves age, and the last hands to turn a core "
+            "may not have been careful ones. Use the figures here to know what to expect, and a "
+            "meter to know what is."
+        }
+        p {
+            "Rules of the trade that no publication was found for are marked "
+            "“common practice, no source”."
+        }
+    }
+}
+
+fn privacy() -> Markup {
+    html! {
+        (heading("privacy"))
+        ul {
+            li { "Nothing you type leaves this browser. There is no account and no server to send it to." }
+            li { "No cookies, no trackers, no advertisements, nothing fetched from anybody else." }
+            li {
+                "Whoever hosts these files can see, as with any site, which pages an address asked "
+                "for. A link that carries your place carries it behind the # sign, which browsers "
+                "do not send."
+            }
+        }
+    }
+}
+
+fn keeping() -> Markup {
+    html! {
+        (heading("keeping"))
+        p {
+            "Your notebook (lessons ticked, problems tallied), your set and your choice of paper "
+            "are kept in this browser and nowhere else. You can save them to a file, carry them in "
+            "a link, or wipe them, all on the first page."
+        }
+        p {
+            "A browser may throw away what a site keeps. Safari does so after a week without a "
+            "visit, unless the site is on your home screen; private windows do so when they "
+            "close; any browser may when space is short. So the site asks your browser to leave "
+            "it alone, suggests the home screen after your first lesson, and offers to bring your "
+            "place back whenever it finds nothing."
+        }
+        p { "If what it finds is damaged, it is put aside, and the page tells you." }
+    }
+}
+
+fn no_network(site: &Site<'_>) -> Markup {
+    let links = site.links("about/");
+    html! {
+        (heading("no-network"))
+        p {
+            "On an https address your browser keeps a copy of the whole site after the first "
+            "visit, the look-up first. The foot of each page says so: “Kept on this phone, "
+            "checked” and the date, or “Needs signal”. On a plain http address browsers keep no "
+            "copy, and the page says that instead."
+        }
+        @if site.edition.is_portable() {
+            p { "You are reading the portable edition: a folder that opens without any network." }
+        } @else {
+            p {
+                "For a hall without any network there is a portable edition: a folder to unpack "
+                "on a computer and open by double-clicking "
+                code { "index.html" } ". Phones may not open it."
+            }
+            p { a.button href=(links.file(PORTABLE)) download { "Download the portable edition (zip)" } }
+        }
+    }
+}
+
+fn browsers() -> Markup {
+    html! {
+        (heading("browsers"))
+        p {
+            "Tested in Chromium and in WebKitGTK, which shares Safari’s engine but is not Safari. "
+            "By the features it uses, the site should run in Chrome 109, Firefox 115, Safari 16.4 "
+            "and anything later. Elsewhere, and without JavaScript, the lessons, the drawings and "
+            "the tables can still be read."
+        }
+    }
+}
