@@ -15,11 +15,7 @@ const MARK: &str = include_str!("../../pages/icons/mark.svg");
 const THEME_COLOURS: [(&str, &str); 2] = [("light", "#efe5d0"), ("dark", "#0e1116")];
 
 /// The tabs at the head of each page: (path, words). Only pages that exist stand here.
-const TABS: [(&str, &str); 3] = [
-    ("lessons/", "Lessons"),
-    ("lookup/", "Look up"),
-    ("about/", "About"),
-];
+const TABS: [(&str, &str); 2] = [("lessons/", "Lessons"), ("about/", "About")];
 
 /// A whole page as text: head, header, main, footer.
 pub fn render(page: &Page, site: &Site<'_>) -> String {
@@ -66,7 +62,7 @@ fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
             @for style in page.styles {
                 link rel="stylesheet" href=(links.asset(style));
             }
-            (icons(page, links, portable))
+            (icons(links, portable))
             (programs::tags(page.program, links, portable))
         }
     }
@@ -87,16 +83,12 @@ fn public_address(page: &Page, edition: &Edition) -> Markup {
 }
 
 /// A page without a server has no use for a manifest, and its browser would complain.
-fn icons(page: &Page, links: &Links<'_>, portable: bool) -> Markup {
-    let manifest = match page.program {
-        Program::Lookup => "lookup.webmanifest",
-        _ => "site.webmanifest",
-    };
+fn icons(links: &Links<'_>, portable: bool) -> Markup {
     html! {
         link rel="icon" type="image/svg+xml" href=(links.file("icons/icon.svg"));
         link rel="icon" type="image/png" sizes="32x32" href=(links.file("icons/icon-32.png"));
         link rel="apple-touch-icon" href=(links.file("icons/icon-180.png"));
-        @if !portable { link rel="manifest" href=(links.file(manifest)); }
+        @if !portable { link rel="manifest" href=(links.file("site.webmanifest")); }
     }
 }
 
@@ -148,7 +140,7 @@ fn footer(links: &Links<'_>) -> Markup {
                         "Nothing you type leaves this browser. "
                         a href=(links.page("about/#caution")) { "Cautions" } ", "
                         a href=(links.page("about/#privacy")) { "privacy" } " and "
-                        a href=(links.page("about/#sources")) { "sources" } "."
+                        a href=(links.page("about/#accuracy")) { "accuracy" } "."
                     }
                     p {
                         "Code under MIT or Apache 2.0, lessons under CC BY 4.0: "

@@ -24,21 +24,20 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 "each adjustment is for before you touch one."
             }
             (contents())
-            (cautions(site))
+            (cautions())
             (claims())
             (accuracy())
             (privacy())
             (keeping())
             (no_network(site))
             (browsers())
-            (sources(site))
             (licences(site))
         },
     }
 }
 
 /// The sections of the page: (id, heading).
-const SECTIONS: [(&str, &str); 9] = [
+const SECTIONS: [(&str, &str); 8] = [
     ("caution", "Before you open a set"),
     ("claims", "What is claimed"),
     ("accuracy", "How right the numbers are"),
@@ -46,7 +45,6 @@ const SECTIONS: [(&str, &str); 9] = [
     ("keeping", "What this browser keeps"),
     ("no-network", "Without a network"),
     ("browsers", "Browsers"),
-    ("sources", "Sources"),
     ("licences", "Licences"),
 ];
 
@@ -71,6 +69,13 @@ fn heading(id: &str) -> Markup {
     html! { h2 id=(id) { (words) } }
 }
 
+fn cautions() -> Markup {
+    html! {
+        (heading("caution"))
+        (caution_box())
+    }
+}
+
 fn claims() -> Markup {
     html! {
         (heading("claims"))
@@ -79,9 +84,9 @@ fn claims() -> Markup {
             "will learn faster, better or at all."
         }
         p {
-            "What is tested is coverage: each goal has a lesson that teaches it, a problem that "
-            "asks for it, a common mistake that it names, and a problem on a set that no lesson "
-            "used. What is tested too: every number with a unit in a lesson."
+            "What can be tested is narrower, and is: that every number with a unit in a lesson is "
+            "right, that no word is used before the lesson that explains it, and that every "
+            "problem accepts its own answer and no other. That is coverage, not learning."
         }
     }
 }
@@ -175,6 +180,22 @@ fn browsers() -> Markup {
             "By the features it uses, the site should run in Chrome 109, Firefox 115, Safari 16.4 "
             "and anything later. Elsewhere, and without JavaScript, the lessons, the drawings and "
             "the tables can still be read."
+        }
+    }
+}
+
+fn licences(site: &Site<'_>) -> Markup {
+    let links = site.links("about/");
+    html! {
+        (heading("licences"))
+        p {
+            "The program is free to use under the MIT licence or the Apache licence 2.0, as you "
+            "choose. The lessons, the glossary, the problems and the sheets are under Creative "
+            "Commons Attribution 4.0: copy, change and print them, and say where they came from."
+        }
+        p {
+            "Headings are set in Besley, © 2020 The Besley Project Authors, under the "
+            a href=(links.file("besley-licence.txt")) { "SIL Open Font Licence 1.1" } "."
         }
     }
 }

@@ -1,21 +1,90 @@
-//! The home page: one next step.
+//! The first page: one next step, then the doors.
 
+use super::listing::{self, Listing};
+use super::{home_screen, place};
+use crate::links::Links;
 use crate::page::{Page, Program};
 use crate::render::Site;
-use maud::html;
+use maud::{Markup, PreEscaped, html};
 
-/// The home page.
+/// What stands on a door, drawn in a few lines.
+const NOTEBOOK: &str = r#"<svg viewBox="0 0 48 48" aria-hidden="true" focusable="false"><path d="M24 12C19 8.5 12 8 5 9V39C12 38 19 38.5 24 42C29 38.5 36 38 43 39V9C36 8 29 8.5 24 12ZM24 12V42M10 17C13 16.7 16 17 19 18M10 24C13 23.7 16 24 19 25"/><path class="glow" d="M29 24L33 29L39 17"/></svg>"#;
+const LENS: &str = r#"<svg viewBox="0 0 48 48" aria-hidden="true" focusable="false"><path d="M20 6A14 14 0 1 0 20 34A14 14 0 1 0 20 6ZM30.5 29.5L43 42"/><path class="glow" d="M10 22C13 22 14 13 16.5 13S20 28 22.5 28S26 18 30 18"/></svg>"#;
+const SHEETS: &str = r#"<svg viewBox="0 0 48 48" aria-hidden="true" focusable="false"><path d="M15 10V5H43V36H36M5 11H35V43H5ZM11 19H29M11 26H29M11 33H22"/></svg>"#;
+
+/// The first page.
 pub(super) fn page(site: &Site<'_>) -> Page {
     let links = site.links("");
+    let lessons = listing::lessons(site);
     Page {
         path: String::new(),
-        title: "What each adjustment is for".to_owned(),
-        description: "Learn the superheterodyne AM receiver before you put a tool to one."
+        title: "Know what each adjustment is for".to_owned(),
+        description: "Learn how an AM superhet receiver works before you put a tool to one: \
+                      lessons with marked problems, and the right figures at the bench."
             .to_owned(),
-        styles: &[],
+        styles: &["notebook.css"],
         program: Program::None,
         main: html! {
-            h1 { a href=(links.page("")) { "Before the Bench" } }
+            div.opening {
+                h1 { "Know what each adjustment is for, before you put a tool to it." }
+                p.lead {
+                    "This notebook teaches how an AM superhet receiver works: its frequencies, "
+                    "its curves and its faults. "
+                    "Then it gives you the right figures for the set on your bench."
+                }
+                (next_step(&links, &lessons))
+                (place::restore_offer())
+            }
+            (doors(&links))
+            (home_screen::hint())
+            (place::controls())
+            (listing::data(&lessons, &links))
         },
+    }
+}
+
+/// The one thing to do. The words are a new reader's; `study` changes them for others.
+fn next_step(links: &Links<'_>, lessons: &[Listing]) -> Markup {
+    html! {
+        @if let Some(first) = lessons.first() {
+            a #next-step .next-step href=(links.page(&first.path())) {
+                span {
+                    span.what {
+                        "Start: lesson " (first.number) ", "
+                        span.value { (first.minutes) " minutes" }
+                    }
+                    small { (first.title) }
+                }
+            }
+        }
+    }
+}
+
+fn doors(links: &Links<'_>) -> Markup {
+    html! {
+        h2 { "What is in it" }
+        ul.doors {
+            li {
+                a.door href=(links.page("lessons/")) {
+                    (PreEscaped(NOTEBOOK))
+                    span.what { "Learn" }
+                    span { "Short lessons with drawings to move, problems that are marked, and mistakes called by name." }
+                }
+            }
+            li {
+                div.door {
+                    (PreEscaped(LENS))
+                    span.what { "Look up" }
+                    span { "At the bench: where the oscillator runs for this dial setting, and where the image hides." }
+                }
+            }
+            li {
+                div.door.later {
+                    (PreEscaped(SHEETS))
+                    span.what { "Teach " span.tag { "later" } }
+                    span { "Sheets with answers for a class, a different one for each learner. Not made yet." }
+                }
+            }
+        }
     }
 }

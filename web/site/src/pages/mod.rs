@@ -1,6 +1,12 @@
 //! The pages of the site, one file for each kind.
 
+mod about;
+mod course;
 mod home;
+pub mod home_screen;
+mod listing;
+mod not_found;
+mod place;
 
 use crate::page::Page;
 use crate::render::Site;
@@ -11,5 +17,10 @@ use anyhow::Result;
 /// # Errors
 /// When a page cannot be made from the content.
 pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
-    Ok(vec![home::page(site)])
+    Ok(vec![
+        home::page(site),
+        course::page(site),
+        about::page(site),
+        not_found::page(site),
+    ])
 }

@@ -28,8 +28,8 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 span { "Go to the first page" small { "It knows what comes next for you" } }
             }
             p {
-                "Or open " a href=(links.page("lessons/")) { "the lessons" } " or "
-                a href=(links.page("lookup/")) { "the look-up" } "."
+                "Or open " 
+a href=(links.page("lessons/")) { "the lessons" } "."
             }
         },
     }
