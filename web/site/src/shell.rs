@@ -9,13 +9,21 @@ use crate::security::policy;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 /// The drawn mark, in the text so that it takes the ink's colour.
-const MARK: &str = include_str!("../../pages/icons/mark.svg");
+const MARK: &str = include_str!("../../pages/icons/source/mark.svg");
 
 /// Paper and night, as `base.css` has them, for the browser's own bar.
 const THEME_COLOURS: [(&str, &str); 2] = [("light", "#efe5d0"), ("dark", "#0e1116")];
 
 /// The tabs at the head of each page: (path, words). Only pages that exist stand here.
 const TABS: [(&str, &str); 2] = [("lessons/", "Lessons"), ("about/", "About")];
+
+/// What the foot of each page leads to: (section of the page about the site, words).
+const FOOT_LINKS: [(&str, &str); 4] = [
+    ("caution", "Cautions"),
+    ("privacy", "Privacy"),
+    ("accuracy", "Accuracy"),
+    ("licences", "Licences"),
+];
 
 /// A whole page as text: head, header, main, footer.
 pub fn render(page: &Page, site: &Site<'_>) -> String {
@@ -58,6 +66,10 @@ fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
             @if page.path == "404.html" { meta name="robots" content="noindex"; }
             (public_address(page, site.edition))
             script src=(links.asset("theme.js")) {}
+            @if !portable && page.program != Program::Lookup {
+                link rel="preload" as="font" type="font/woff2" crossorigin
+                    href=(links.asset("besley-semibold-latin.woff2"));
+            }
             link rel="stylesheet" href=(links.asset("base.css"));
             @for style in page.styles {
                 link rel="stylesheet" href=(links.asset(style));
@@ -70,7 +82,11 @@ fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
 
 /// Where the site is published, when that is known: one address for one page.
 fn public_address(page: &Page, edition: &Edition) -> Markup {
-    let Edition::Hosted { public_url: Some(url), .. } = edition else {
+    let Edition::Hosted {
+        public_url: Some(url),
+        ..
+    } = edition
+    else {
         return html! {};
     };
     let address = format!("{}/{}", url.trim_end_matches('/'), page.path);
@@ -138,13 +154,12 @@ fn footer(links: &Links<'_>) -> Markup {
                     button #kept-fill type="button" hidden { "Keep the rest for use without signal" }
                     p {
                         "Nothing you type leaves this browser. "
-                        a href=(links.page("about/#caution")) { "Cautions" } ", "
-                        a href=(links.page("about/#privacy")) { "privacy" } " and "
-                        a href=(links.page("about/#accuracy")) { "accuracy" } "."
+                        "Code under MIT or Apache 2.0, lessons under CC BY 4.0."
                     }
-                    p {
-                        "Code under MIT or Apache 2.0, lessons under CC BY 4.0: "
-                        a href=(links.page("about/#licences")) { "use them" } "."
+                    ul.foot-links {
+                        @for (id, words) in FOOT_LINKS {
+                            li { a href=(links.page(&format!("about/#{id}"))) { (words) } }
+                        }
                     }
                 }
                 label.theme hidden {

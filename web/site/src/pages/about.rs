@@ -1,5 +1,6 @@
 //! What the site is, what it claims and what it does not, cautions, privacy, sources.
 
+use super::cautions;
 use crate::page::{Page, Program};
 use crate::render::Site;
 use maud::{Markup, html};
@@ -24,7 +25,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 "each adjustment is for before you touch one."
             }
             (contents())
-            (cautions())
+            (caution())
             (claims())
             (accuracy())
             (privacy())
@@ -69,10 +70,10 @@ fn heading(id: &str) -> Markup {
     html! { h2 id=(id) { (words) } }
 }
 
-fn cautions() -> Markup {
+fn caution() -> Markup {
     html! {
         (heading("caution"))
-        (caution_box())
+        (cautions::all())
     }
 }
 

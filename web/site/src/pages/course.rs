@@ -1,7 +1,7 @@
 //! The course: the lessons that exist, in order, and honest words on those that do not.
 
-use super::listing::{self, Listing};
 use super::home_screen;
+use super::listing::{self, Listing};
 use crate::links::Links;
 use crate::page::{Page, Program};
 use crate::render::Site;
@@ -53,7 +53,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                         Some(lesson) => (line(lesson, &lessons, &links)),
                         None => li.planned {
                             span.number { (number) }
-                            p.title { (subject) " " span.tag { "planned" } }
+                            p.title { span { (subject) } " " span.state { "planned" } }
                         },
                     }
                 }
@@ -108,7 +108,10 @@ fn read_first(lesson: &Listing, all: &[Listing]) -> Option<String> {
     match words.split_last() {
         None => None,
         Some((only, [])) => Some(format!("Read lesson {only} first.")),
-        Some((last, rest)) => Some(format!("Read lessons {} and {last} first.", rest.join(", "))),
+        Some((last, rest)) => Some(format!(
+            "Read lessons {} and {last} first.",
+            rest.join(", ")
+        )),
     }
 }
 
@@ -135,7 +138,13 @@ mod tests {
             listing(5, "five", &["two", "one"]),
         ];
         assert_eq!(read_first(&all[0], &all), None);
-        assert_eq!(read_first(&all[1], &all).as_deref(), Some("Read lesson 1 first."));
-        assert_eq!(read_first(&all[2], &all).as_deref(), Some("Read lessons 1 and 2 first."));
+        assert_eq!(
+            read_first(&all[1], &all).as_deref(),
+            Some("Read lesson 1 first.")
+        );
+        assert_eq!(
+            read_first(&all[2], &all).as_deref(),
+            Some("Read lessons 1 and 2 first.")
+        );
     }
 }

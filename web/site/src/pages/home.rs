@@ -1,7 +1,7 @@
 //! The first page: one next step, then the doors.
 
 use super::listing::{self, Listing};
-use super::{home_screen, place};
+use super::{home_screen, place, strip};
 use crate::links::Links;
 use crate::page::{Page, Program};
 use crate::render::Site;
@@ -26,6 +26,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
         program: Program::None,
         main: html! {
             div.opening {
+              div {
                 h1 { "Know what each adjustment is for, before you put a tool to it." }
                 p.lead {
                     "This notebook teaches how an AM superhet receiver works: its frequencies, "
@@ -34,6 +35,8 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 }
                 (next_step(&links, &lessons))
                 (place::restore_offer())
+              }
+              (strip::drawing())
             }
             (doors(&links))
             (home_screen::hint())

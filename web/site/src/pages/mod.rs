@@ -1,12 +1,14 @@
 //! The pages of the site, one file for each kind.
 
 mod about;
+pub mod cautions;
 mod course;
 mod home;
 pub mod home_screen;
 mod listing;
 mod not_found;
 mod place;
+mod strip;
 
 use crate::page::Page;
 use crate::render::Site;

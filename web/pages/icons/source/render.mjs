@@ -1,4 +1,4 @@
-// Renders the PNG sizes from icon.svg and maskable.svg beside this file:
+// Renders the PNG sizes from icon.svg and maskable.svg in the folder above:
 //   npm install --no-save @resvg/resvg-js@2.6.2 && node render.mjs
 // The PNGs are committed, so building the site does not need this.
 import { readFileSync, writeFileSync } from "node:fs";
@@ -11,7 +11,7 @@ const sizes = [
   ["maskable.svg", "icon-180.png", 180], // Apple rounds the corners itself and wants no transparency
   ["maskable.svg", "maskable-512.png", 512],
 ];
-const here = (name) => new URL(name, import.meta.url);
+const here = (name) => new URL("../" + name, import.meta.url);
 for (const [from, to, width] of sizes) {
   const drawn = new Resvg(readFileSync(here(from), "utf8"), { fitTo: { mode: "width", value: width } });
   writeFileSync(here(to), drawn.render().asPng());
