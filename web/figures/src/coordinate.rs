@@ -26,32 +26,69 @@ pub(crate) fn pixels(value: f64) -> String {
     decimal(value, 10)
 }
 
+/// A whole number.
+pub(crate) fn whole(value: i64) -> String {
+    let mut text = String::new();
+    push_whole(&mut text, value);
+    text
+}
+
+/// Writes a whole number at the end of `text`.
+pub(crate) fn push_whole(text: &mut String, value: i64) {
+    if value < 0 {
+        text.push('-');
+    }
+    let mut digits = [0_u8; 20];
+    let mut rest = value.unsigned_abs();
+    let mut start = digits.len();
+    loop {
+        start -= 1;
+        digits[start] = b'0' + (rest % 10) as u8;
+        rest /= 10;
+        if rest == 0 {
+            break;
+        }
+    }
+    text.extend(digits[start..].iter().map(|&digit| char::from(digit)));
+}
+
 /// `value` rounded to one part in `parts` (10 or 100), without trailing zeros.
 fn decimal(value: f64, parts: i64) -> String {
-    // A drawing is at most a few thousand pixels: far inside i64, and a NaN, which no
-    // figure may produce, becomes 0 here and fails the figures' own tests upstream.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_precision_loss)]
-    let scaled = {
-        let shifted = value * parts as f64;
-        (if shifted < 0.0 {
-            shifted - 0.5
-        } else {
-            shifted + 0.5
-        }) as i64
-    };
-    let sign = if scaled < 0 { "-" } else { "" };
-    let (whole, rest) = (scaled.abs() / parts, scaled.abs() % parts);
-    let width = if parts == 100 { 2 } else { 1 };
-    let digits = format!("{rest:0width$}");
-    match digits.trim_end_matches('0') {
-        "" => format!("{sign}{whole}"),
-        fraction => format!("{sign}{whole}.{fraction}"),
+    let scaled = rounded(value * if parts == 100 { 100.0 } else { 10.0 });
+    let mut text = String::with_capacity(8);
+    if scaled < 0 {
+        text.push('-');
+    }
+    push_whole(&mut text, scaled.abs() / parts);
+    let mut rest = scaled.abs() % parts;
+    let mut place = parts / 10;
+    if rest > 0 {
+        text.push('.');
+    }
+    while rest > 0 {
+        push_whole(&mut text, rest / place);
+        rest %= place;
+        place /= 10;
+    }
+    text
+}
+
+/// The nearest whole number, halves away from zero.
+///
+/// A drawing is at most a few thousand pixels, far inside the range of `i64`. A NaN,
+/// which no figure may produce, would become 0.
+#[allow(clippy::cast_possible_truncation)]
+pub(crate) fn rounded(value: f64) -> i64 {
+    if value < 0.0 {
+        (value - 0.5) as i64
+    } else {
+        (value + 0.5) as i64
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{along_axis, percent, pixels};
+    use super::{along_axis, percent, pixels, whole};
 
     #[test]
     fn digits_are_few_and_right() {
@@ -61,6 +98,9 @@ mod tests {
         assert_eq!(percent(37.456), "37.46%");
         assert_eq!(percent(5.004), "5%");
         assert_eq!(percent(5.05), "5.05%");
+        assert_eq!(percent(0.5), "0.5%");
+        assert_eq!(whole(-120), "-120");
+        assert_eq!(whole(0), "0");
     }
 
     #[test]

@@ -17,13 +17,13 @@ const FIGURES: [Figure; 2] = [
     Figure {
         name: "frequency-line",
         needed: &["dial", "if", "side"],
-        optional: &["region", "axis"],
+        optional: &["image", "region", "axis", "move"],
         draw: frequency_line::draw,
     },
     Figure {
         name: "block-diagram",
         needed: &["dial", "if", "side"],
-        optional: &[],
+        optional: &["move"],
         draw: block_diagram::draw,
     },
 ];
@@ -53,7 +53,32 @@ pub fn view(name: &str, input: &Input) -> Result<View, FigureError> {
         ))
     })?;
     figure.check(input)?;
-    (figure.draw)(input)
+    let mut view = (figure.draw)(input)?;
+    if let Some(list) = input.get("move") {
+        keep_controls(&mut view, list)?;
+    }
+    Ok(view)
+}
+
+/// Leaves the reader only the handles on a list such as `dial,side`: one thing to do at a
+/// time. A figure without a list has them all.
+fn keep_controls(view: &mut View, list: &str) -> Result<(), FigureError> {
+    let kept: Vec<&str> = list.split(',').map(str::trim).collect();
+    let handles: Vec<&str> = view
+        .controls
+        .iter()
+        .map(|control| control.parameter)
+        .collect();
+    if let Some(odd) = kept.iter().find(|name| !handles.contains(name)) {
+        let sentence = format!(
+            "this figure has no handle '{odd}' to move; it has {}",
+            handles.join(", ")
+        );
+        return Err(FigureError::about("move", sentence));
+    }
+    view.controls
+        .retain(|control| kept.contains(&control.parameter));
+    Ok(())
 }
 
 fn find(name: &str) -> Option<&'static Figure> {

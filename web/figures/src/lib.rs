@@ -22,6 +22,7 @@ mod frequency_line;
 mod input;
 mod markup;
 mod node;
+mod spread;
 mod svg;
 mod text_width;
 mod tuning;

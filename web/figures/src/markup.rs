@@ -4,7 +4,7 @@
 //! page's program finds it can bring it alive. Without the program a reader has the
 //! drawing, its words and its table.
 
-use crate::coordinate::{percent, pixels};
+use crate::coordinate::{percent, pixels, whole};
 use crate::escape::escape;
 use crate::{Cell, Control, ControlKind, FigureError, Input, Place, Slider, Table, View};
 use crate::{svg, view};
@@ -145,7 +145,7 @@ fn write_slider(out: &mut String, control: &Control, slider: &Slider) {
         ("max", slider.max),
         ("step", slider.step),
     ] {
-        push(out, &["\" ", name, "=\"", &number.to_string()]);
+        push(out, &["\" ", name, "=\"", &whole(number.into())]);
     }
     push(out, &["\" value=\"", &pixels(slider.value)]);
     push(out, &["\" data-unit=\"", slider.unit]);

@@ -15,19 +15,17 @@ const OWN_ROW: f64 = 100.0;
 /// is found by the sum), and zero to the IF.
 pub(super) fn nodes(points: &Points, scale: &Scale, tuning: &Tuning) -> Vec<Node> {
     let zero = scale.percent_at(0.0);
-    let folded = is_folded(tuning);
-    let far = if folded { zero } else { points.image.at };
+    let (signal, oscillator) = (points.signal.at, points.oscillator.at);
     let mut nodes = Vec::new();
-    nodes.extend(bar(
-        "near",
-        points.signal.at,
-        points.oscillator.at,
-        ROW,
-        true,
-    ));
-    nodes.extend(bar("far", points.oscillator.at, far, ROW, true));
-    nodes.extend(bar("back", zero, points.image.at, ROW + 8.0, folded));
-    nodes.extend(bar("own", zero, points.intermediate.at, OWN_ROW, true));
+    nodes.extend(bar("near", signal, oscillator, ROW, true));
+    if let Some(image) = &points.image {
+        let folded = is_folded(tuning);
+        let far = if folded { zero } else { image.at };
+        nodes.extend(bar("far", oscillator, far, ROW, true));
+        nodes.extend(bar("back", zero, image.at, ROW + 8.0, folded));
+    }
+    let own = points.intermediate.at;
+    nodes.extend(bar("own", zero, own, OWN_ROW, true));
     nodes.push(label(points, tuning));
     nodes
 }
@@ -40,14 +38,14 @@ pub(super) fn is_folded(tuning: &Tuning) -> bool {
 
 fn bar(name: &str, from: f64, to: f64, y: f64, shown: bool) -> [Node; 3] {
     let end = |part: &str, at: f64| {
-        Node::classed("circle", "distance-end")
+        Node::classed("circle", "fig-distance-end")
             .keyed(&format!("{name}-{part}"))
             .with("cx", percent(at))
             .with("cy", pixels(y))
             .with("r", "2.5")
             .shown(shown)
     };
-    let line = Node::classed("line", "distance")
+    let line = Node::classed("line", "fig-distance")
         .keyed(&format!("{name}-bar"))
         .with("x1", percent(from))
         .with("y1", pixels(y))
@@ -59,25 +57,29 @@ fn bar(name: &str, from: f64, to: f64, y: f64, shown: bool) -> [Node; 3] {
 
 /// What one bar measures, beside the row where there is more room.
 fn label(points: &Points, tuning: &Tuning) -> Node {
-    let row = [&points.signal, &points.oscillator, &points.image].map(|point| point.at);
-    let left = row.into_iter().fold(100.0, f64::min);
-    let right = row.into_iter().fold(0.0, f64::max);
+    let mut row = vec![points.signal.at, points.oscillator.at];
+    row.extend(points.image.as_ref().map(|image| image.at));
+    let left = row.iter().copied().fold(100.0, f64::min);
+    let right = row.iter().copied().fold(0.0, f64::max);
     let (anchor, at, nudge) = if 100.0 - right >= left {
         ("start", right, "translate(10 0)")
     } else {
         ("end", left, "translate(-10 0)")
     };
-    let each = format!("each {}", tuning.intermediate.text);
-    let text = if is_folded(tuning) {
-        each + ", turning at 0"
-    } else {
-        each
-    };
-    Node::classed("text", "distance-label")
+    Node::classed("text", "fig-aside")
         .keyed("distance-label")
         .with("x", percent(at))
         .with("y", pixels(ROW + 4.0))
         .with("text-anchor", anchor)
         .with("transform", nudge)
-        .saying(text)
+        .saying(measure(points, tuning))
+}
+
+fn measure(points: &Points, tuning: &Tuning) -> String {
+    let intermediate = &tuning.intermediate.text;
+    match points.image {
+        None => format!("{intermediate}, the IF"),
+        Some(_) if is_folded(tuning) => format!("each {intermediate}, turning at 0"),
+        Some(_) => format!("each {intermediate}"),
+    }
 }

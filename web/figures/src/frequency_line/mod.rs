@@ -1,7 +1,8 @@
 //! `frequency-line`: one line of frequency with the signal, the oscillator, the IF and
 //! the image on it, and the equal distances between them.
 //!
-//! Input: `dial`, `if`, `side`; also `region` (1, 2 or 3, default 1: the broadcast bands
+//! Input: `dial`, `if`, `side`; also `image` (`shown` or `hidden`: a lesson that has not
+//! come to it yet leaves it out), `region` (1, 2 or 3, default 1: the broadcast bands
 //! shown and the stretch over which the signal moves) and `axis` (the frequency at the
 //! end of the line, default 3000 kHz).
 
@@ -26,17 +27,24 @@ const LINE: f64 = 118.0;
 pub(crate) fn draw(input: &Input) -> Result<View, FigureError> {
     let tuning = Tuning::read(input)?;
     let scale = Scale::read(input)?;
-    let points = Points::place(&tuning, &tuning.image()?, &scale)?;
+    let points = Points::place(input, &tuning, &scale)?;
     Ok(View {
         width: WIDTH,
         height: HEIGHT,
         title: words::title(&points),
         words: words::sentences(&tuning, &points),
         table: words::table(&tuning, &points),
-        quantities: points.all().map(|point| point.quantity.clone()).to_vec(),
+        quantities: quantities(&points),
         root: root(&points, &scale, &tuning),
         controls: controls(&tuning, &points, &scale),
     })
+}
+
+fn quantities(points: &Points) -> Vec<Quantity> {
+    let all = points.all();
+    all.into_iter()
+        .map(|point| point.quantity.clone())
+        .collect()
 }
 
 /// The drawing, from the back to the front.
@@ -66,19 +74,11 @@ fn controls(tuning: &Tuning, points: &Points, scale: &Scale) -> Vec<Control> {
             unit: "kHz",
             place: Some(place),
         }),
-        text: spoken(&tuning.signal, points),
+        text: words::spoken(&tuning.signal, points),
     };
     vec![
         signal,
-        tuning.intermediate_control(spoken(&tuning.intermediate, points)),
+        tuning.intermediate_control(words::spoken(&tuning.intermediate, points)),
         tuning.side_control(),
     ]
-}
-
-/// A handle's value and what follows from it, for a screen reader.
-fn spoken(value: &Quantity, points: &Points) -> String {
-    format!(
-        "{}: oscillator {}, image {}",
-        value.text, points.oscillator.quantity.text, points.image.quantity.text
-    )
 }

@@ -1,78 +1,108 @@
-//! The four points on the line.
+//! The points on the line.
 
 use super::LINE;
 use super::scale::Scale;
 use crate::coordinate::{percent, pixels};
 use crate::tuning::Tuning;
-use crate::{FigureError, Node, Quantity};
+use crate::{FigureError, Input, Node, Quantity};
 
 /// One marked frequency.
 pub(super) struct Point {
-    /// Its name on the drawing, also the stem of its keys and its class.
+    /// Its name on the drawing.
     pub(super) name: &'static str,
+    /// The stem of its keys and of its class.
+    pub(super) id: &'static str,
     pub(super) quantity: Quantity,
     /// Its place in percent of the width.
     pub(super) at: f64,
 }
 
-/// The four marked frequencies.
+/// The marked frequencies.
 pub(super) struct Points {
     pub(super) signal: Point,
     pub(super) oscillator: Point,
-    pub(super) image: Point,
+    /// None where a lesson has not come to the image yet (`image=hidden`).
+    pub(super) image: Option<Point>,
     pub(super) intermediate: Point,
 }
 
 impl Points {
     pub(super) fn place(
+        input: &Input,
         tuning: &Tuning,
-        image: &Quantity,
         scale: &Scale,
     ) -> Result<Self, FigureError> {
-        let point = |name: &'static str, quantity: &Quantity| {
-            let at = scale.hold(name, quantity.value, &quantity.text)?;
-            let quantity = quantity.clone();
-            Ok(Point { name, quantity, at })
+        let image = if image_is_shown(input)? {
+            Some(place("image", "image", &tuning.image()?, scale)?)
+        } else {
+            None
         };
         Ok(Self {
-            signal: point("signal", &tuning.signal)?,
-            oscillator: point("oscillator", &tuning.oscillator)?,
-            image: point("image", image)?,
-            intermediate: point("IF", &tuning.intermediate)?,
+            signal: place("signal", "signal", &tuning.signal, scale)?,
+            oscillator: place("oscillator", "oscillator", &tuning.oscillator, scale)?,
+            image,
+            intermediate: place("IF", "intermediate", &tuning.intermediate, scale)?,
         })
     }
 
-    pub(super) fn all(&self) -> [&Point; 4] {
-        [
-            &self.signal,
-            &self.oscillator,
-            &self.image,
-            &self.intermediate,
-        ]
+    /// The points in the order in which they are told.
+    pub(super) fn all(&self) -> Vec<&Point> {
+        let mut all = vec![&self.signal, &self.oscillator];
+        all.extend(&self.image);
+        all.push(&self.intermediate);
+        all
     }
 
     /// The marks on the line, each of its own shape: the signal's last, as it is the one
     /// that moves.
     pub(super) fn marks(&self) -> Vec<Node> {
-        vec![
-            shape(&self.intermediate, "M-7 6 0 -6 7 6Z"),
-            shape(&self.image, "M0 -8 8 0 0 8 -8 0Z"),
-            shape(&self.oscillator, "M-6 -6H6V6H-6Z"),
-            disc(&self.signal, "glow", 15.0),
-            disc(&self.signal, "mark", 8.0),
-        ]
+        let mut marks = vec![shape(&self.intermediate, "M-7 6 0 -6 7 6Z")];
+        if let Some(image) = &self.image {
+            marks.push(shape(image, "M0 -8 8 0 0 8 -8 0Z"));
+        }
+        marks.push(shape(&self.oscillator, "M-6 -6H6V6H-6Z"));
+        marks.push(disc(&self.signal, "glow", 15.0));
+        marks.push(disc(&self.signal, "mark", 8.0));
+        marks
     }
 }
 
+fn image_is_shown(input: &Input) -> Result<bool, FigureError> {
+    match input.get("image") {
+        None | Some("shown") => Ok(true),
+        Some("hidden") => Ok(false),
+        Some(other) => Err(FigureError::about(
+            "image",
+            format!("image must be shown or hidden (got '{other}')"),
+        )),
+    }
+}
+
+fn place(
+    name: &'static str,
+    id: &'static str,
+    quantity: &Quantity,
+    scale: &Scale,
+) -> Result<Point, FigureError> {
+    let at = scale.hold(name, quantity)?;
+    let quantity = quantity.clone();
+    Ok(Point {
+        name,
+        id,
+        quantity,
+        at,
+    })
+}
+
 impl Point {
-    /// The class and key of one of its nodes.
+    /// The key of one of its nodes.
     pub(super) fn key(&self, part: &str) -> String {
-        format!("{}-{part}", self.name)
+        format!("{}-{part}", self.id)
     }
 }
 
 fn shape(point: &Point, path: &'static str) -> Node {
-    let path = Node::classed("path", &format!("mark {}", point.name)).with("d", path);
+    let path = Node::classed("path", &format!("fig-mark fig-{}", point.id)).with("d", path);
     Node::new("svg")
         .keyed(&point.key("mark"))
         .with("x", percent(point.at))
@@ -82,7 +112,7 @@ fn shape(point: &Point, path: &'static str) -> Node {
 }
 
 fn disc(point: &Point, class: &str, radius: f64) -> Node {
-    Node::classed("circle", &format!("{class} {}", point.name))
+    Node::classed("circle", &format!("fig-{class} fig-{}", point.id))
         .keyed(&point.key(class))
         .with("cx", percent(point.at))
         .with("cy", pixels(LINE))

@@ -3,7 +3,7 @@
 use super::LINE;
 use crate::arithmetic::frequency;
 use crate::coordinate::{along_axis, percent, pixels};
-use crate::{FigureError, Input, Node};
+use crate::{FigureError, Input, Node, Quantity};
 
 /// Where the frequencies lie along the line.
 pub(super) struct Scale {
@@ -47,16 +47,16 @@ impl Scale {
         along_axis(hertz / self.end)
     }
 
-    /// Refuses what lies beyond the line's end.
-    pub(super) fn hold(&self, name: &str, hertz: f64, text: &str) -> Result<f64, FigureError> {
-        if hertz <= self.end {
-            return Ok(self.percent_at(hertz));
+    /// The place of a point, in percent; refused beyond the line's end.
+    pub(super) fn hold(&self, name: &str, quantity: &Quantity) -> Result<f64, FigureError> {
+        if quantity.value <= self.end {
+            return Ok(self.percent_at(quantity.value));
         }
         Err(FigureError::about(
             "axis",
             format!(
-                "the {name} must lie on the line, which ends at {} (got {text})",
-                self.end_text
+                "the {name} must lie on the line, which ends at {} (got {})",
+                self.end_text, quantity.text
             ),
         ))
     }
@@ -73,7 +73,7 @@ impl Scale {
 
     /// The line with its ticks and their labels.
     pub(super) fn nodes(&self) -> Vec<Node> {
-        let mut nodes = vec![rule("line", 5.0, 95.0, LINE)];
+        let mut nodes = vec![rule("fig-line", 5.0, 95.0, LINE)];
         for part in 0..=PARTS {
             let hertz = self.end * f64::from(part) / f64::from(PARTS);
             let long = part % 2 == 0;
@@ -87,7 +87,7 @@ impl Scale {
 
     fn tick(&self, hertz: f64, length: f64) -> Node {
         let x = percent(self.percent_at(hertz));
-        Node::classed("line", "tick")
+        Node::classed("line", "fig-tick")
             .with("x1", x.clone())
             .with("y1", pixels(LINE))
             .with("x2", x)
@@ -101,7 +101,7 @@ impl Scale {
         } else {
             ("middle", kilohertz, self.percent_at(hertz))
         };
-        Node::classed("text", "soft")
+        Node::classed("text", "fig-soft")
             .with("x", percent(place))
             .with("y", pixels(LINE + 21.0))
             .with("text-anchor", anchor)
