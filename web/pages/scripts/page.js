@@ -37,21 +37,24 @@
     return bytes < 999500 ? Math.ceil(bytes / 1000) + " kB" : (bytes / 1e6).toFixed(1) + " MB";
   }
 
+  // `when` is YYYY-MM-DD; noon keeps it on its own day in every time zone.
   function day(when) {
-    return new Date(when).toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
+    return new Date(when + "T12:00").toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" });
   }
 
   // What the worker answers: how much of the site it holds, and when it last compared that with the site.
   function report(kept) {
     const whole = kept.files >= kept.of;
+    const some = `Needs signal for some pages: ${kept.files} of ${kept.of} files are kept on this ${device}`;
     if (whole) {
-      say("yes", `Kept on this ${device}, checked ${day(kept.checked)}. It opens without signal (${size(kept.bytes)}).`);
+      const checked = kept.checked ? `, checked ${day(kept.checked)}` : "";
+      say("yes", `Kept on this ${device}${checked}. It opens without signal (${size(kept.bytes)}).`);
     } else if (saving) {
-      say("part", `Needs signal for some pages: ${kept.files} of ${kept.of} files are kept on this ${device}. Data saving is on, so the rest waits for you.`);
+      say("part", `${some}. Data saving is on, so the rest (${size(kept.left)}) waits for you.`);
     } else {
-      say("part", `Needs signal for some pages: ${kept.files} of ${kept.of} files are kept on this ${device} so far.`);
+      say("part", `${some} so far; ${size(kept.left)} to come.`);
     }
-    if (fill) fill.hidden = whole;
+    if (fill) fill.hidden = whole || !saving;
   }
 
   function ask(kind) {
