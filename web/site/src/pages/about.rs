@@ -19,20 +19,22 @@ pub(super) fn page(site: &Site<'_>) -> Page {
         styles: &["notebook.css"],
         program: Program::None,
         main: html! {
-            h1 { "About this notebook" }
-            p.lead {
-                "Before the Bench teaches how an AM superhet receiver works, so that you know what "
-                "each adjustment is for before you touch one."
+            div.leaf {
+                h1 { "About this notebook" }
+                p.lead {
+                    "Before the Bench teaches how an AM superhet receiver works, so that you know what "
+                    "each adjustment is for before you touch one."
+                }
+                (contents())
+                (caution())
+                (claims())
+                (accuracy())
+                (privacy())
+                (keeping())
+                (no_network(site))
+                (browsers())
+                (licences(site))
             }
-            (contents())
-            (caution())
-            (claims())
-            (accuracy())
-            (privacy())
-            (keeping())
-            (no_network(site))
-            (browsers())
-            (licences(site))
         },
     }
 }

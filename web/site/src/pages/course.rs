@@ -41,25 +41,27 @@ pub(super) fn page(site: &Site<'_>) -> Page {
         styles: &["notebook.css"],
         program: Program::None,
         main: html! {
-            h1 { "The lessons" }
-            p.lead {
-                "Sixteen lessons make the course. "
-                strong { (written(lessons.len())) }
-                " The others are planned and stand here so that you can see where it goes."
-            }
-            ol.course {
-                @for (number, subject) in (1..).zip(SUBJECTS) {
-                    @match lessons.iter().find(|lesson| lesson.number == number) {
-                        Some(lesson) => (line(lesson, &lessons, &links)),
-                        None => li.planned {
-                            span.number { (number) }
-                            p.title { span { (subject) } " " span.state { "planned" } }
-                        },
+            div.leaf {
+                h1 { "The lessons" }
+                p.lead {
+                    "Sixteen lessons make the course. "
+                    strong { (written(lessons.len())) }
+                    " The others are planned and stand here so that you can see where it goes."
+                }
+                ol.course {
+                    @for (number, subject) in (1..).zip(SUBJECTS) {
+                        @match lessons.iter().find(|lesson| lesson.number == number) {
+                            Some(lesson) => (line(lesson, &lessons, &links)),
+                            None => li.planned {
+                                span.number { (number) }
+                                p.title { span { (subject) } " " span.state { "planned" } }
+                            },
+                        }
                     }
                 }
+                (home_screen::hint())
+                (listing::data(&lessons, &links))
             }
-            (home_screen::hint())
-            (listing::data(&lessons, &links))
         },
     }
 }

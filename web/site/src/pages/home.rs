@@ -26,17 +26,17 @@ pub(super) fn page(site: &Site<'_>) -> Page {
         program: Program::None,
         main: html! {
             div.opening {
-              div {
-                h1 { "Know what each adjustment is for, before you put a tool to it." }
-                p.lead {
-                    "This notebook teaches how an AM superhet receiver works: its frequencies, "
-                    "its curves and its faults. "
-                    "Then it gives you the right figures for the set on your bench."
+                div {
+                    h1 { "Know what each adjustment is for, before you put a tool to it." }
+                    p.lead {
+                        "This notebook teaches how an AM superhet receiver works: its frequencies, "
+                        "its curves and its faults. "
+                        "Then it gives you the right figures for the set on your bench."
+                    }
+                    (next_step(&links, &lessons))
+                    (place::restore_offer())
                 }
-                (next_step(&links, &lessons))
-                (place::restore_offer())
-              }
-              (strip::drawing())
+                (strip::drawing())
             }
             (doors(&links))
             (home_screen::hint())
@@ -71,21 +71,30 @@ fn doors(links: &Links<'_>) -> Markup {
                 a.door href=(links.page("lessons/")) {
                     (PreEscaped(NOTEBOOK))
                     span.what { "Learn" }
-                    span { "Short lessons with drawings to move, problems that are marked, and mistakes called by name." }
+                    span {
+                        "Short lessons with drawings to move, problems that are marked, and "
+                        "mistakes called by name."
+                    }
                 }
             }
             li {
                 div.door {
                     (PreEscaped(LENS))
                     span.what { "Look up" }
-                    span { "At the bench: where the oscillator runs for this dial setting, and where the image hides." }
+                    span {
+                        "At the bench: where the oscillator runs for this dial setting, and "
+                        "where the image hides."
+                    }
                 }
             }
             li {
                 div.door.later {
                     (PreEscaped(SHEETS))
                     span.what { "Teach " span.tag { "later" } }
-                    span { "Sheets with answers for a class, a different one for each learner. Not made yet." }
+                    span {
+                        "Sheets with answers for a class, a different one for each learner. "
+                        "Not made yet."
+                    }
                 }
             }
         }

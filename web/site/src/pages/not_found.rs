@@ -18,19 +18,18 @@ pub(super) fn page(site: &Site<'_>) -> Page {
         styles: &["notebook.css"],
         program: Program::None,
         main: html! {
-                    p.kicker { "Nothing at this setting" }
-                    h1 { "No page answers to this address." }
-                    p.lead {
-                        "Perhaps a letter is missing, or the page has moved. "
-                        "What you have kept in this browser is untouched."
-                    }
-                    a.next-step href=(links.page("")) {
-                        span { "Go to the first page" small { "It knows what comes next for you" } }
-                    }
-                    p {
-                        "Or open "
-        a href=(links.page("lessons/")) { "the lessons" } "."
-                    }
-                },
+            div.leaf {
+                p.kicker { "Nothing at this setting" }
+                h1 { "No page answers to this address." }
+                p.lead {
+                    "Perhaps a letter is missing, or the page has moved. "
+                    "What you have kept in this browser is untouched."
+                }
+                a.next-step href=(links.page("")) {
+                    span { "Go to the first page" small { "It knows what comes next for you" } }
+                }
+                p { "Or open " a href=(links.page("lessons/")) { "the lessons" } "." }
+            }
+        },
     }
 }
