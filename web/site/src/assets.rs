@@ -74,8 +74,8 @@ impl Assets {
 }
 
 /// Licences and the scripts that made a font lie beside it and are not shipped.
-fn is_shipped(name: &str) -> bool {
-    [".woff2", ".svg", ".png", ".webp", ".jpg"]
+pub(crate) fn is_shipped(name: &str) -> bool {
+    [".woff2", ".svg", ".png", ".webp", ".jpg", ".ico"]
         .iter()
         .any(|ending| name.ends_with(ending))
 }

@@ -1,40 +1,50 @@
 //! `cargo site`: builds, serves and tests the site.
 
-use anyhow::{Context, Result, bail};
-use site::content::Content;
-use site::edition::Edition;
-use site::page_files::PageFiles;
-use site::render::{Inputs, render};
+use site::cli::{Command, USAGE, parse};
 use site::wasm::{Wasm, compile};
-use std::path::{Path, PathBuf};
+use site::{building, calc, repository, serve};
+use std::process::ExitCode;
 
-fn main() -> Result<()> {
+fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
-    let root = repository_root();
-    match arguments.iter().map(String::as_str).collect::<Vec<_>>()[..] {
-        ["build", "--out", out] => build(&root, Path::new(out)),
-        _ => bail!("usage: cargo site build --out DIR"),
+    match parse(&arguments) {
+        Ok(command) => run(command),
+        Err(error) => {
+            eprintln!("{error}");
+            ExitCode::from(2)
+        }
     }
 }
 
-/// The repository's root, from where this package was built.
-fn repository_root() -> PathBuf {
-    let package = Path::new(env!("CARGO_MANIFEST_DIR"));
-    package.ancestors().nth(2).unwrap_or(package).to_path_buf()
+/// Runs one command; what went wrong is said on standard error.
+fn run(command: Command) -> ExitCode {
+    if let Command::Calc(arguments) = command {
+        return calc::run(&arguments);
+    }
+    match carry_out(command) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("{error:#}");
+            ExitCode::FAILURE
+        }
+    }
 }
 
-/// Builds the hosted edition into a folder.
-fn build(root: &Path, out: &Path) -> Result<()> {
-    let content = Content::load(root)?;
-    let page_files = PageFiles::load(root)?;
-    let wasm = Wasm::bind(&compile(root)?).context("binding")?;
-    let inputs = Inputs {
-        content: &content,
-        page_files: &page_files,
-        wasm: &wasm,
-    };
-    let files = render(&inputs, &Edition::at_root())?;
-    site::write::write(&files, out)?;
-    println!("{} files in {}", files.len(), out.display());
-    Ok(())
+fn carry_out(command: Command) -> anyhow::Result<()> {
+    let root = repository::root();
+    match command {
+        Command::Build { out, edition } => {
+            let mut wasm = Wasm::bind(&compile(&root)?)?;
+            wasm.optimise(&root)?;
+            building::build(&root, &wasm, &edition, &out)
+        }
+        Command::Serve { port } => serve::run(&root, port),
+        Command::Test | Command::Bench { .. } | Command::Lighthouse { .. } => {
+            anyhow::bail!("not yet")
+        }
+        Command::Calc(_) | Command::Help => {
+            println!("{USAGE}");
+            Ok(())
+        }
+    }
 }

@@ -1,6 +1,6 @@
 //! The whole site in memory: path to bytes.
 
-use crate::assets::Assets;
+use crate::assets::{Assets, is_shipped};
 use crate::content::Content;
 use crate::edition::Edition;
 use crate::links::{Asked, Links};
@@ -73,7 +73,8 @@ pub fn render(inputs: &Inputs<'_>, edition: &Edition) -> Result<Files> {
 
 /// Files that keep their names: icons, manifests, and the interface for other scripts.
 fn add_plain_files(inputs: &Inputs<'_>, edition: &Edition, files: &mut Files) {
-    for (name, bytes) in inputs.page_files.folder("icons") {
+    let icons = inputs.page_files.folder("icons");
+    for (name, bytes) in icons.filter(|(name, _)| is_shipped(name)) {
         files.insert(format!("icons/{name}"), bytes.to_vec());
     }
     for (name, bytes) in inputs.page_files.top() {

@@ -2,6 +2,7 @@
 
 mod bind;
 mod compile;
+mod optimise;
 
 pub use bind::{Bound, Wasm};
 pub use compile::{TARGET, cargo, compile, target_folder};

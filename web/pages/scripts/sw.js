@@ -1,0 +1,237 @@
+// The offline copy of the site. The tool fills in LIST when it builds: every file with its
+// SHA-256 and size, and which of them the look-up needs.
+//
+// The look-up is kept when this worker is installed; the rest when a page asks for it, which
+// it does when it is idle and the reader is not saving data. All answers come from the one
+// cache of this version; a file enters it only if its SHA-256 is the one in LIST, so two
+// versions never mix. A newer version is installed beside this one and takes over at the
+// next navigation with no other page open. What its list shares with the old cache is
+// carried over, and where the old cache held the whole site the new one is filled before it
+// takes over: an update never takes away what was kept.
+//
+// Messages. A page posts
+//   {kind: "ask"}   to be told what is kept,
+//   {kind: "fill"}  to have everything kept and be told on the way and at the end.
+// The worker answers the page that asked:
+//   {kind: "kept", files, of, bytes, left, checked: "YYYY-MM-DD" or ""}
+// files kept of how many, their size, the size of those still missing (both as stored, the
+// transfer is smaller), and the day on which the site last said that this version is its
+// newest. Between workers: {kind: "take-over"}.
+"use strict";
+
+const LIST = {version: "", files: []}; // {version, files: [[path, sha256, bytes, first], …]}
+
+const SCOPE = new URL(self.registration.scope);
+const PREFIX = `before-the-bench ${SCOPE.pathname} `;
+const CACHE = PREFIX + LIST.version;
+const STATE = new URL("kept-state", SCOPE).href;
+const AT_ONCE = 4;
+
+const FILES = new Map(LIST.files.map(([path, sha256, bytes, first]) =>
+  [path, {url: new URL(path || "./", SCOPE).href, sha256, bytes, first: Boolean(first)}]));
+
+// --- Keeping ------------------------------------------------------------------------------
+
+async function install() {
+  const cache = await caches.open(CACHE);
+  const old = await otherCaches();
+  await carryOver(old, cache);
+  const states = await Promise.all(old.map(async (name) => readState(await caches.open(name))));
+  const whole = states.some((state) => state.whole);
+  await keep([...FILES.values()].filter((file) => whole || file.first), cache);
+  await writeState(cache, {whole, checked: today()});
+}
+
+async function activate() {
+  await Promise.all((await otherCaches()).map((name) => caches.delete(name)));
+  await self.clients.claim();
+}
+
+async function otherCaches() {
+  const names = await caches.keys();
+  return names.filter((name) => name.startsWith(PREFIX) && name !== CACHE);
+}
+
+// Takes what has not changed from the caches of earlier versions.
+async function carryOver(names, cache) {
+  for (const name of names) {
+    const from = await caches.open(name);
+    for (const file of FILES.values()) {
+      const kept = await from.match(file.url);
+      if (kept && kept.headers.get("x-sha256") === file.sha256) await cache.put(file.url, kept);
+    }
+  }
+}
+
+// Keeps some files, a few at a time; fails when one of them cannot be had as listed.
+async function keep(files, cache, tell = async () => {}) {
+  const queue = [...files];
+  const work = async () => {
+    for (let file = queue.shift(); file; file = queue.shift()) {
+      await keepOne(file, cache);
+      await tell();
+    }
+  };
+  await Promise.all(Array.from({length: AT_ONCE}, work));
+}
+
+async function keepOne(file, cache) {
+  if (await cache.match(file.url)) return;
+  for (const mode of ["no-cache", "reload"]) {
+    const response = await fetch(file.url, {cache: mode, credentials: "same-origin"});
+    if (response.ok && await keepIfListed(file, response, cache)) return;
+  }
+  throw new Error(`${file.url} is not the file of version ${LIST.version}`);
+}
+
+// Puts a response into the cache if its bytes are the listed ones. It is built anew: a
+// response that came by a redirect may not answer a navigation.
+async function keepIfListed(file, response, cache) {
+  const bytes = await response.arrayBuffer();
+  if (await sha256(bytes) !== file.sha256) return false;
+  const headers = {"x-sha256": file.sha256};
+  const type = response.headers.get("content-type");
+  if (type) headers["content-type"] = type;
+  await cache.put(file.url, new Response(bytes, {headers}));
+  return true;
+}
+
+async function sha256(bytes) {
+  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  return Array.from(digest, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+async function readState(cache) {
+  const kept = await cache.match(STATE);
+  return kept ? kept.json() : {whole: false, checked: ""};
+}
+
+async function writeState(cache, state) {
+  await cache.put(STATE, new Response(JSON.stringify(state)));
+}
+
+function today() {
+  const now = new Date();
+  const two = (number) => String(number).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+// --- Answering ----------------------------------------------------------------------------
+
+// The listed path of an address; the query plays no part in it.
+function pathOf(url) {
+  const path = url.pathname.slice(SCOPE.pathname.length);
+  return path.endsWith("index.html") ? path.slice(0, -"index.html".length) : path;
+}
+
+async function answer(request, url) {
+  const navigates = request.mode === "navigate";
+  if (navigates && await handOver()) return fromNewer(request, url);
+  const path = pathOf(url);
+  const file = FILES.get(path);
+  if (file) return fromThisVersion(file, request);
+  if (FILES.has(path + "/")) return Response.redirect(new URL(path + "/" + url.search, SCOPE), 302);
+  return fromNewer(request, url).catch(async (error) => {
+    if (navigates) return missing();
+    throw error;
+  });
+}
+
+async function fromThisVersion(file, request) {
+  const cache = await caches.open(CACHE);
+  const kept = await cache.match(file.url);
+  if (kept) return kept;
+  const response = await fetch(request);
+  if (response.ok && !response.redirected) await keepIfListed(file, response.clone(), cache);
+  return response;
+}
+
+// A newer version that waits takes over when no more than one page is open. That page is
+// about to be left, so nothing of the old version is needed any longer.
+async function handOver() {
+  if (!self.registration.waiting) return false;
+  const pages = await self.clients.matchAll({type: "window"});
+  if (pages.length > 1) return false;
+  self.registration.waiting.postMessage({kind: "take-over"});
+  return true;
+}
+
+// What this version does not list: from the cache of a newer one, else from the network.
+async function fromNewer(request, url) {
+  const address = new URL(pathOf(url) || "./", SCOPE).href;
+  for (const name of await otherCaches()) {
+    const kept = await (await caches.open(name)).match(address);
+    if (kept) return kept;
+  }
+  return fetch(request);
+}
+
+async function missing() {
+  const file = FILES.get("404.html");
+  const kept = file && await (await caches.open(CACHE)).match(file.url);
+  const headers = {"content-type": "text/html; charset=utf-8"};
+  if (kept) return new Response(kept.body, {status: 404, headers});
+  return new Response("<!DOCTYPE html><title>No signal</title><p>This page is not kept here " +
+    "and there is no signal.", {status: 503, headers});
+}
+
+// --- Talking to pages ---------------------------------------------------------------------
+
+async function fill(page) {
+  const cache = await caches.open(CACHE);
+  const every = Math.max(1, Math.floor(FILES.size / 10));
+  let since = 0;
+  const tell = async () => {
+    since += 1;
+    if (since % every === 0) await say(page);
+  };
+  try {
+    await keep(FILES.values(), cache, tell);
+    await writeState(cache, {...await readState(cache), whole: true});
+  } finally {
+    await report(page);
+  }
+}
+
+// Asks the site whether this version is still its newest, then tells the page what is kept.
+async function report(page) {
+  const cache = await caches.open(CACHE);
+  const script = await fetch(self.location.href, {cache: "no-store"}).catch(() => null);
+  if (script && script.ok) {
+    const newest = (await script.text()).includes(LIST.version);
+    if (newest) await writeState(cache, {...await readState(cache), checked: today()});
+    else self.registration.update().catch(() => {});
+  }
+  await say(page);
+}
+
+async function say(page) {
+  const cache = await caches.open(CACHE);
+  const here = new Set((await cache.keys()).map((request) => request.url));
+  const kept = [...FILES.values()].filter((file) => here.has(file.url));
+  const size = (files) => files.reduce((sum, file) => sum + file.bytes, 0);
+  const bytes = size(kept);
+  const {checked} = await readState(cache);
+  page?.postMessage({
+    kind: "kept", files: kept.length, of: FILES.size, bytes,
+    left: size([...FILES.values()]) - bytes, checked,
+  });
+}
+
+self.addEventListener("install", (event) => event.waitUntil(install()));
+self.addEventListener("activate", (event) => event.waitUntil(activate()));
+
+self.addEventListener("fetch", (event) => {
+  const url = new URL(event.request.url);
+  const ours = url.origin === SCOPE.origin && url.pathname.startsWith(SCOPE.pathname);
+  const streams = event.request.headers.get("accept") === "text/event-stream";
+  if (event.request.method !== "GET" || !ours || streams) return;
+  event.respondWith(answer(event.request, url));
+});
+
+self.addEventListener("message", (event) => {
+  const kind = event.data?.kind;
+  if (kind === "ask") event.waitUntil(report(event.source));
+  else if (kind === "fill") event.waitUntil(fill(event.source));
+  else if (kind === "take-over") self.skipWaiting();
+});

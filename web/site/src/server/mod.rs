@@ -1,0 +1,8 @@
+//! The site over http, as a static host with precompressed files would give it. `serve`
+//! shows it; the browser journeys are run against it.
+
+mod answer;
+mod store;
+
+pub use answer::{Answer, Asked, answer};
+pub use store::Store;
