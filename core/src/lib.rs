@@ -7,5 +7,10 @@
 #![no_std]
 
 extern crate alloc;
+#[cfg(test)]
+extern crate std;
 
+pub mod catalogue;
 pub mod problems;
+pub mod quantities;
+pub mod units;

@@ -1,0 +1,89 @@
+//! Every quantity under its name: the one list that lessons, problems, figures, the
+//! formula page, the command line and `compute` share.
+//!
+//! To add a quantity, write one [`Entry`] in the file of its subject; a new subject is a
+//! new file and a line in [`SUBJECTS`]. Everything else follows from the entry: how its
+//! parameters are read, in which range, what is refused and in which words.
+//!
+//! An expression is `name?key=value&key=value`, each value typed as
+//! [`units::parse`](crate::units::parse) reads it. Percent escapes are decoded, and a
+//! `%` without two hexadecimal digits after it is itself; a `+` stays a plus. Every
+//! parameter must be given once.
+//!
+//! ```
+//! use superhet::catalogue::evaluate;
+//! let answer = evaluate("oscillator?dial=1200kHz&if=470kHz&side=above").unwrap();
+//! assert_eq!(answer.text, "1670 kHz");
+//! assert_eq!(answer.value, 1_670_000.0);
+//! ```
+
+mod arguments;
+mod entry;
+mod evaluate;
+mod expression;
+mod frequencies;
+mod parameter;
+mod refusal;
+mod shared_parameters;
+mod suggestion;
+mod tuned_circuits;
+
+pub use crate::units::Kind;
+pub use arguments::Arguments;
+pub use entry::{Answer, Entry};
+pub use evaluate::{evaluate, evaluate_with};
+pub use expression::{LONGEST, split};
+pub use parameter::Parameter;
+pub use refusal::Refusal;
+
+/// The subjects in the order in which they are listed.
+const SUBJECTS: &[&[Entry]] = &[frequencies::ENTRIES, tuned_circuits::ENTRIES];
+
+static ENTRIES: [Entry; count(SUBJECTS)] = gather(SUBJECTS);
+
+/// Every quantity, in the order of the subjects.
+///
+/// ```
+/// assert!(superhet::catalogue::catalogue().len() >= 11);
+/// ```
+#[must_use]
+pub fn catalogue() -> &'static [Entry] {
+    &ENTRIES
+}
+
+/// The quantity with this name.
+///
+/// ```
+/// use superhet::catalogue::find;
+/// assert_eq!(find("image").unwrap().title, "Image frequency");
+/// assert!(find("magic").is_none());
+/// ```
+#[must_use]
+pub fn find(name: &str) -> Option<&'static Entry> {
+    ENTRIES.iter().find(|entry| entry.name == name)
+}
+
+const fn count(subjects: &[&[Entry]]) -> usize {
+    let mut total = 0;
+    let mut subject = 0;
+    while subject < subjects.len() {
+        total += subjects[subject].len();
+        subject += 1;
+    }
+    total
+}
+
+const fn gather<const N: usize>(subjects: &[&[Entry]]) -> [Entry; N] {
+    let mut all = [subjects[0][0]; N];
+    let (mut place, mut subject) = (0, 0);
+    while subject < subjects.len() {
+        let mut entry = 0;
+        while entry < subjects[subject].len() {
+            all[place] = subjects[subject][entry];
+            place += 1;
+            entry += 1;
+        }
+        subject += 1;
+    }
+    all
+}
