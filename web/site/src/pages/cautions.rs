@@ -1,21 +1,6 @@
 //! The cautions in full: on the page about the site, and wherever a reader comes near a set.
 
-use crate::links::Links;
 use maud::{Markup, html};
-
-/// The cautions in one line, with the way to all of them.
-pub fn short(links: &Links<'_>) -> Markup {
-    html! {
-        div.caution {
-            p.caution-title { "A valve set can kill you" }
-            p {
-                "Mains and high tension kill, and capacitors stay charged after the plug is out. "
-                a href=(links.page("about/#caution")) { "Read the cautions" }
-                " before you open a set."
-            }
-        }
-    }
-}
 
 /// The cautions in full, in their box.
 pub fn all() -> Markup {
