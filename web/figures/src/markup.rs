@@ -196,7 +196,7 @@ fn write_cell(out: &mut String, cell: &Cell, head: bool) {
         _ if head => push(out, &["<th scope=\"row\">", &text, "</th>"]),
         Some((name, value)) => {
             push(out, &["<td data-quantity=\"", name, "\" data-value=\""]);
-            push(out, &[&value.to_string(), "\">", &text, "</td>"]);
+            push(out, &[&crate::value(value), "\">", &text, "</td>"]);
         }
         None => push(out, &["<td>", &text, "</td>"]),
     }

@@ -49,7 +49,10 @@ impl LiveFigure {
         let parts = Parts::find(&root, &view)?;
         let task = Task::find(&root)?;
         place_handles(&root)?;
-        show(&one(&root, ".controls")?, parts.handles.iter().any(Handle::stands_below))?;
+        show(
+            &one(&root, ".controls")?,
+            parts.handles.iter().any(Handle::stands_below),
+        )?;
         root.set_attribute("data-live", "")?;
         Ok(Self {
             name,
@@ -101,6 +104,11 @@ impl LiveFigure {
         Ok(())
     }
 
+    /// The figure's element.
+    pub(crate) fn root(&self) -> &Element {
+        &self.root
+    }
+
     /// Leaves the figure as its text and its last drawing.
     pub(crate) fn retire(&self) -> Result<()> {
         self.root.remove_attribute("data-live")?;
@@ -115,9 +123,17 @@ impl Parts {
     fn find(root: &Element, view: &View) -> Result<Self> {
         let keyed = all(root, "svg [data-key]")?
             .into_iter()
-            .map(|element| (element.get_attribute("data-key").unwrap_or_default(), element))
+            .map(|element| {
+                (
+                    element.get_attribute("data-key").unwrap_or_default(),
+                    element,
+                )
+            })
             .collect();
-        let handles = view.controls.iter().map(|control| Handle::find(root, control));
+        let handles = view
+            .controls
+            .iter()
+            .map(|control| Handle::find(root, control));
         Ok(Self {
             drawing: one(root, "svg")?,
             keyed,

@@ -1,1 +1,36 @@
-//! Placeholder.
+//! The program of the lesson pages, the course page and the first page.
+//!
+//! It finds what the page holds and brings it alive; a page without it is complete text.
+//! Everything it decides is in pure modules that are tested natively; the modules named
+//! after a place of the page are the only ones that touch it.
+//!
+//! What it finds, and where:
+//!
+//! | in the page | becomes |
+//! | --- | --- |
+//! | `figure[data-figure][data-input]` as `figures::markup` writes it | a live figure, with its task |
+//! | `section.predict` with `label.choice` around radio buttons (the right one's label has `data-right`, a wrong one's may have `data-belief` with the belief's sentence) and a `details` | a prediction to commit to |
+//! | `section[data-problem]` with the family as JSON in a `script[type="application/json"]` | a problem that is marked |
+//! | `article[data-lesson]`, which holds the slug | a lesson to tick |
+//! | `li[data-lesson]` with `p.ticked` on the course page | a ticked line |
+//! | `#course`, `#next-step` and `#place…` on the first page | what comes next, and "take my place with me" |
+//!
+//! Nothing it does may take the page down: an error turns the part it came from back
+//! into text, a panic marks the page (`body[data-stopped]`), and what was drawn stays.
+
+mod dom;
+mod figure;
+mod listener;
+mod page;
+mod task;
+
+use wasm_bindgen::prelude::wasm_bindgen;
+
+/// Brings the page alive. Called once, by the page's script.
+///
+/// # Errors
+/// When there is no page to bring alive.
+#[wasm_bindgen]
+pub fn start() -> Result<(), wasm_bindgen::JsValue> {
+    page::start()
+}
