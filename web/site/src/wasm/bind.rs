@@ -79,7 +79,9 @@ fn bind(folder: &Path, name: &str, form: Form) -> Result<Bound> {
         .omit_default_module_path(form == Form::Classic)
         .remove_producers_section(true);
     let mut output = bindgen.generate_output().with_context(told)?;
-    if !output.snippets().is_empty() || !output.local_modules().is_empty() {
+    // A crate that could bring scripts is listed even when it brings none.
+    let scripts = output.snippets().values().any(|list| !list.is_empty());
+    if scripts || !output.local_modules().is_empty() {
         bail!("{name} brings JavaScript of its own; write it in web/pages/scripts instead");
     }
     Ok(Bound {
