@@ -120,3 +120,37 @@ impl Relation {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::Condition;
+    use crate::{Input, view};
+
+    fn met(condition: &str, query: &str) -> bool {
+        let view = view("frequency-line", &Input::parse(query).unwrap()).unwrap();
+        Condition::parse(condition).unwrap().met(&view).unwrap()
+    }
+
+    #[test]
+    fn a_task_is_done_when_its_comparison_holds() {
+        let above = "dial=1200kHz&if=470kHz&side=above";
+        assert!(met("image > 1606.5 kHz", above));
+        assert!(met("image>1606.5kHz", above));
+        assert!(!met("oscillator<=1660 kHz", above));
+        assert!(met("oscillator >= 1670 kHz and dial = 1200 kHz", above));
+        assert!(!met("side = below", above));
+        assert!(met("side = below and image < 1 MHz", "dial=1200kHz&if=470kHz&side=below"));
+    }
+
+    #[test]
+    fn what_the_figure_does_not_show_is_an_error() {
+        assert!(Condition::parse("image").is_err());
+        let view = view(
+            "block-diagram",
+            &Input::parse("dial=1200kHz&if=470kHz&side=above").unwrap(),
+        );
+        let condition = Condition::parse("image > 1 MHz").unwrap();
+        let said = condition.met(&view.unwrap()).unwrap_err().to_string();
+        assert!(said.contains("'image'"), "{said}");
+    }
+}

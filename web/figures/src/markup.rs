@@ -104,7 +104,7 @@ fn write_control(out: &mut String, control: &Control) {
             push(
                 out,
                 &[
-                    "<fieldset class=\"choice\"><legend>",
+                    "<fieldset class=\"either\"><legend>",
                     &escape(control.label),
                 ],
             );

@@ -63,6 +63,7 @@ impl Points {
         marks.push(shape(&self.oscillator, "M-6 -6H6V6H-6Z"));
         marks.push(disc(&self.signal, "glow", 15.0));
         marks.push(disc(&self.signal, "mark", 8.0));
+        marks.push(grip(&self.signal));
         marks
     }
 }
@@ -103,8 +104,18 @@ impl Point {
 
 fn shape(point: &Point, path: &'static str) -> Node {
     let path = Node::classed("path", &format!("fig-mark fig-{}", point.id)).with("d", path);
+    on_line(point, "mark", path)
+}
+
+/// Arrows beside the point that moves; the style shows them where it can be moved.
+fn grip(point: &Point) -> Node {
+    let path = Node::classed("path", "fig-grip").with("d", "M-15 -5-20 0-15 5M15 -5 20 0 15 5");
+    on_line(point, "grip", path)
+}
+
+fn on_line(point: &Point, part: &str, path: Node) -> Node {
     Node::new("svg")
-        .keyed(&point.key("mark"))
+        .keyed(&point.key(part))
         .with("x", percent(point.at))
         .with("y", pixels(LINE))
         .with("overflow", "visible")

@@ -97,7 +97,7 @@ impl Scale {
     fn tick_label(&self, hertz: f64, last: bool) -> Node {
         let kilohertz = pixels(hertz / 1e3);
         let (anchor, text, place) = if last {
-            ("end", format!("{kilohertz} kHz"), 100.0)
+            ("end", format!("{kilohertz} kHz"), 99.0)
         } else {
             ("middle", kilohertz, self.percent_at(hertz))
         };
