@@ -85,7 +85,7 @@ impl Comparison {
 
     fn met(&self, view: &View) -> Result<bool, FigureError> {
         if let Some(quantity) = view.quantity(&self.name) {
-            let bound = frequency(&self.name, &self.bound)?;
+            let bound = frequency(quantity.name, &self.name, &self.bound)?;
             return Ok(self.relation.holds(quantity.value, bound.value));
         }
         let chosen = view
@@ -139,7 +139,10 @@ mod tests {
         assert!(!met("oscillator<=1660 kHz", above));
         assert!(met("oscillator >= 1670 kHz and dial = 1200 kHz", above));
         assert!(!met("side = below", above));
-        assert!(met("side = below and image < 1 MHz", "dial=1200kHz&if=470kHz&side=below"));
+        assert!(met(
+            "side = below and image < 1 MHz",
+            "dial=1200kHz&if=470kHz&side=below"
+        ));
     }
 
     #[test]

@@ -1,5 +1,7 @@
 //! One element of a drawing.
 
+use crate::coordinate::{percent, pixels};
+
 /// An SVG element: tag, key, attributes, and either text or children.
 ///
 /// For one figure the nodes and their order never change; what a setting does not show
@@ -34,7 +36,7 @@ impl Node {
 
     /// An element with a class: the only way a drawing names a colour or a dash.
     pub(crate) fn classed(tag: &'static str, class: &str) -> Self {
-        Self::new(tag).with("class", class)
+        Self::new(tag).always("class", class)
     }
 
     /// The same element under a key.
@@ -44,21 +46,51 @@ impl Node {
     }
 
     /// The same element with one more attribute.
-    pub(crate) fn with(mut self, name: &'static str, value: impl Into<String>) -> Self {
-        self.attributes.push((name, value.into()));
+    pub(crate) fn with(mut self, name: &'static str, value: String) -> Self {
+        self.attributes.push((name, value));
         self
+    }
+
+    /// The same element with one more attribute that never changes.
+    pub(crate) fn always(self, name: &'static str, value: &str) -> Self {
+        self.with(name, value.to_owned())
     }
 
     /// The same element, shown or hidden. A node that can be hidden always calls this,
     /// so that the attribute is always there to change.
     pub(crate) fn shown(self, shown: bool) -> Self {
-        self.with("display", if shown { "inline" } else { "none" })
+        self.always("display", if shown { "inline" } else { "none" })
     }
 
     /// The same element with text.
-    pub(crate) fn saying(mut self, text: impl Into<String>) -> Self {
-        self.text = Some(text.into());
+    pub(crate) fn saying(mut self, text: &str) -> Self {
+        self.text = Some(text.to_owned());
         self
+    }
+
+    /// The same element at a place: percent across, pixels down.
+    pub(crate) fn at(self, x: f64, y: f64) -> Self {
+        self.with("x", percent(x)).with("y", pixels(y))
+    }
+
+    /// The same line from one place to another: percent across, pixels down.
+    pub(crate) fn between(self, from: (f64, f64), to: (f64, f64)) -> Self {
+        self.with("x1", percent(from.0))
+            .with("y1", pixels(from.1))
+            .with("x2", percent(to.0))
+            .with("y2", pixels(to.1))
+    }
+
+    /// The same disc with its middle at a place: percent across, pixels down.
+    pub(crate) fn centred(self, x: f64, y: f64, radius: f64) -> Self {
+        self.with("cx", percent(x))
+            .with("cy", pixels(y))
+            .with("r", pixels(radius))
+    }
+
+    /// The same text, its end or middle at its place instead of its start.
+    pub(crate) fn anchored(self, anchor: &str) -> Self {
+        self.always("text-anchor", anchor)
     }
 
     /// The same element around `children`.

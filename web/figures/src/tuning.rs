@@ -22,14 +22,13 @@ impl Side {
     }
 
     fn read(text: &str) -> Result<Self, FigureError> {
-        match text {
-            "above" => Ok(Self::Above),
-            "below" => Ok(Self::Below),
-            other => Err(FigureError::about(
-                "side",
-                format!("side must be above or below (got '{other}')"),
-            )),
-        }
+        [Self::Above, Self::Below]
+            .into_iter()
+            .find(|side| side.name().eq_ignore_ascii_case(text))
+            .ok_or_else(|| {
+                let sentence = format!("side must be above or below (got '{text}')");
+                FigureError::about("side", sentence)
+            })
     }
 }
 
@@ -46,34 +45,25 @@ pub(crate) struct Tuning {
 impl Tuning {
     /// Reads `dial`, `if` and `side`, and asks the core for the oscillator.
     pub(crate) fn read(input: &Input) -> Result<Self, FigureError> {
-        let typed =
-            ["dial", "if", "side"].map(|key| (key, input.get(key).unwrap_or("").to_owned()));
-        let side = Side::read(&typed[2].1)?;
-        let signal = named("dial", frequency("dial", &typed[0].1)?);
-        let intermediate = named("difference", frequency("if", &typed[1].1)?);
-        let mut tuning = Self {
-            side,
-            oscillator: signal.clone(),
-            signal,
-            intermediate,
-            typed,
-        };
-        tuning.oscillator = tuning.ask("oscillator")?;
-        Ok(tuning)
+        let typed = ["dial", "if", "side"].map(|key| (key, input.get(key).unwrap_or("")));
+        // Asked first: what is wrong with a value is said in the core's words.
+        let oscillator = quantity("oscillator", &typed)?;
+        Ok(Self {
+            side: Side::read(typed[2].1)?,
+            signal: frequency("dial", "dial", typed[0].1)?,
+            intermediate: frequency("difference", "if", typed[1].1)?,
+            oscillator,
+            typed: typed.map(|(key, text)| (key, text.to_owned())),
+        })
     }
 
     /// The image of this tuning.
     pub(crate) fn image(&self) -> Result<Quantity, FigureError> {
-        self.ask("image")
-    }
-
-    fn ask(&self, name: &'static str) -> Result<Quantity, FigureError> {
-        let pairs: Vec<(&str, &str)> = self
-            .typed
-            .iter()
-            .map(|(key, text)| (*key, text.as_str()))
-            .collect();
-        quantity(name, &pairs)
+        let [dial, intermediate, side] = &self.typed;
+        quantity(
+            "image",
+            &[dial, intermediate, side].map(|(key, text)| (*key, text.as_str())),
+        )
     }
 
     /// The handle for the IF.
@@ -105,8 +95,4 @@ impl Tuning {
             text: self.side.name().to_owned(),
         }
     }
-}
-
-fn named(name: &'static str, quantity: Quantity) -> Quantity {
-    Quantity { name, ..quantity }
 }

@@ -43,15 +43,13 @@ pub(super) fn nodes(tuning: &Tuning) -> Vec<Node> {
 
 /// The aerial over the first block.
 fn aerial() -> Vec<Node> {
-    let rods = Node::classed("path", "fig-wire").with("d", "M0 32V4M-11 4 0 17 11 4");
+    let rods = Node::classed("path", "fig-wire").always("d", "M0 32V4M-11 4 0 17 11 4");
     let shape = Node::new("svg")
-        .with("x", percent(SPINE))
-        .with("y", "6")
-        .with("overflow", "visible")
+        .at(SPINE, 6.0)
+        .always("overflow", "visible")
         .around(vec![rods]);
     let text = Node::classed("text", "fig-soft")
-        .with("x", percent(SPINE + 6.0))
-        .with("y", "24")
+        .at(SPINE + 6.0, 24.0)
         .saying("every station at once");
     vec![shape, text]
 }
@@ -88,33 +86,26 @@ fn arrow_down(x: f64, top: f64, bottom: f64) -> [Node; 2] {
 }
 
 fn head(x: f64, y: f64, path: &'static str) -> Node {
-    let path = Node::classed("path", "fig-wire").with("d", path);
+    let path = Node::classed("path", "fig-wire").always("d", path);
     Node::new("svg")
-        .with("x", percent(x))
-        .with("y", pixels(y))
-        .with("overflow", "visible")
+        .at(x, y)
+        .always("overflow", "visible")
         .around(vec![path])
 }
 
 fn line(class: &str, from: (f64, f64), to: (f64, f64)) -> Node {
-    Node::classed("line", class)
-        .with("x1", percent(from.0))
-        .with("y1", pixels(from.1))
-        .with("x2", percent(to.0))
-        .with("y2", pixels(to.1))
+    Node::classed("line", class).between(from, to)
 }
 
 fn block(left: f64, top: f64, name: &str, does: &str) -> [Node; 3] {
     let text = |class: &str, y: f64| {
         Node::classed("text", class)
-            .with("x", percent(left + BLOCK_WIDTH / 2.0))
-            .with("y", pixels(top + y))
-            .with("text-anchor", "middle")
+            .at(left + BLOCK_WIDTH / 2.0, top + y)
+            .anchored("middle")
     };
     [
         Node::classed("rect", "fig-block")
-            .with("x", percent(left))
-            .with("y", pixels(top))
+            .at(left, top)
             .with("width", percent(BLOCK_WIDTH))
             .with("height", pixels(BLOCK_HEIGHT)),
         text("fig-name", 19.0).saying(name),
@@ -181,10 +172,7 @@ fn label(key: Option<&str>, wire: f64, y: f64, text: &str) -> Node {
     } else {
         "fig-soft"
     };
-    let node = Node::classed("text", class)
-        .with("x", percent(wire + 3.0))
-        .with("y", pixels(y))
-        .saying(text);
+    let node = Node::classed("text", class).at(wire + 3.0, y).saying(text);
     match key {
         Some(key) => node.keyed(key),
         None => node,

@@ -3,11 +3,12 @@
 use super::points::Points;
 use super::scale::Scale;
 use crate::Node;
-use crate::coordinate::{percent, pixels};
 use crate::tuning::{Side, Tuning};
 
 /// The row of the two distances from the oscillator.
 const ROW: f64 = 78.0;
+/// The row of the way back from zero, where the image is found by the sum.
+const BACK_ROW: f64 = ROW + 8.0;
 /// The row of the IF's own distance from zero.
 const OWN_ROW: f64 = 100.0;
 
@@ -22,7 +23,7 @@ pub(super) fn nodes(points: &Points, scale: &Scale, tuning: &Tuning) -> Vec<Node
         let folded = is_folded(tuning);
         let far = if folded { zero } else { image.at };
         nodes.extend(bar("far", oscillator, far, ROW, true));
-        nodes.extend(bar("back", zero, image.at, ROW + 8.0, folded));
+        nodes.extend(bar("back", zero, image.at, BACK_ROW, folded));
     }
     let own = points.intermediate.at;
     nodes.extend(bar("own", zero, own, OWN_ROW, true));
@@ -39,20 +40,15 @@ pub(super) fn is_folded(tuning: &Tuning) -> bool {
 fn bar(name: &str, from: f64, to: f64, y: f64, shown: bool) -> [Node; 3] {
     let end = |part: &str, at: f64| {
         Node::classed("circle", "fig-distance-end")
-            .keyed(&format!("{name}-{part}"))
-            .with("cx", percent(at))
-            .with("cy", pixels(y))
-            .with("r", "2.5")
+            .keyed(&[name, part].concat())
+            .centred(at, y, 2.5)
             .shown(shown)
     };
     let line = Node::classed("line", "fig-distance")
-        .keyed(&format!("{name}-bar"))
-        .with("x1", percent(from))
-        .with("y1", pixels(y))
-        .with("x2", percent(to))
-        .with("y2", pixels(y))
+        .keyed(&[name, "-bar"].concat())
+        .between((from, y), (to, y))
         .shown(shown);
-    [line, end("from", from), end("to", to)]
+    [line, end("-from", from), end("-to", to)]
 }
 
 /// What one bar measures, beside the row where there is more room.
@@ -68,18 +64,17 @@ fn label(points: &Points, tuning: &Tuning) -> Node {
     };
     Node::classed("text", "fig-aside")
         .keyed("distance-label")
-        .with("x", percent(at))
-        .with("y", pixels(ROW + 4.0))
-        .with("text-anchor", anchor)
-        .with("transform", nudge)
-        .saying(measure(points, tuning))
+        .at(at, ROW + 4.0)
+        .anchored(anchor)
+        .always("transform", nudge)
+        .saying(&measure(points, tuning))
 }
 
 fn measure(points: &Points, tuning: &Tuning) -> String {
-    let intermediate = &tuning.intermediate.text;
+    let intermediate = tuning.intermediate.text.as_str();
     match points.image {
-        None => format!("{intermediate}, the IF"),
-        Some(_) if is_folded(tuning) => format!("each {intermediate}, turning at 0"),
-        Some(_) => format!("each {intermediate}"),
+        None => [intermediate, ", the IF"].concat(),
+        Some(_) if is_folded(tuning) => ["each ", intermediate, ", turning at 0"].concat(),
+        Some(_) => ["each ", intermediate].concat(),
     }
 }

@@ -3,7 +3,6 @@
 use super::points::{Point, Points};
 use super::{LINE, WIDTH};
 use crate::Node;
-use crate::coordinate::{percent, pixels};
 use crate::spread::{Label, spread};
 use crate::text_width::text_width;
 
@@ -39,12 +38,9 @@ fn percent_of(place: f64) -> f64 {
 
 fn leader(point: &Point, place: f64) -> [Node; 2] {
     let line = |part: &str, from: f64, top: f64, bottom: f64| {
-        Node::classed("line", &format!("fig-stem fig-{}", point.id))
+        Node::classed("line", &["fig-stem fig-", point.id].concat())
             .keyed(&point.key(part))
-            .with("x1", percent(from))
-            .with("y1", pixels(top))
-            .with("x2", percent(point.at))
-            .with("y2", pixels(bottom))
+            .between((from, top), (point.at, bottom))
     };
     [
         line("leader", place, LEADER_TOP, LEADER_BEND),
@@ -54,14 +50,13 @@ fn leader(point: &Point, place: f64) -> [Node; 2] {
 
 fn label(point: &Point, place: f64) -> [Node; 2] {
     let text = |part: &str, y: f64| {
-        Node::classed("text", &format!("fig-{part}"))
+        Node::classed("text", &["fig-", part].concat())
             .keyed(&point.key(part))
-            .with("x", percent(place))
-            .with("y", pixels(y))
-            .with("text-anchor", "middle")
+            .at(place, y)
+            .anchored("middle")
     };
     [
         text("name", 15.0).saying(point.name),
-        text("value", 32.0).saying(point.quantity.text.clone()),
+        text("value", 32.0).saying(&point.quantity.text),
     ]
 }

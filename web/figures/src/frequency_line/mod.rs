@@ -10,6 +10,7 @@ mod distances;
 mod labels;
 mod points;
 mod scale;
+mod strips;
 mod words;
 
 use crate::tuning::Tuning;
@@ -50,6 +51,7 @@ fn quantities(points: &Points) -> Vec<Quantity> {
 /// The drawing, from the back to the front.
 fn root(points: &Points, scale: &Scale, tuning: &Tuning) -> Vec<Node> {
     let mut root = scale.nodes();
+    root.extend(strips::nodes(scale));
     root.extend(distances::nodes(points, scale, tuning));
     root.extend(labels::nodes(points));
     root.extend(points.marks());

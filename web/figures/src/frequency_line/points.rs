@@ -2,7 +2,6 @@
 
 use super::LINE;
 use super::scale::Scale;
-use crate::coordinate::{percent, pixels};
 use crate::tuning::Tuning;
 use crate::{FigureError, Input, Node, Quantity};
 
@@ -98,34 +97,31 @@ fn place(
 impl Point {
     /// The key of one of its nodes.
     pub(super) fn key(&self, part: &str) -> String {
-        format!("{}-{part}", self.id)
+        [self.id, "-", part].concat()
     }
 }
 
 fn shape(point: &Point, path: &'static str) -> Node {
-    let path = Node::classed("path", &format!("fig-mark fig-{}", point.id)).with("d", path);
+    let path = Node::classed("path", &["fig-mark fig-", point.id].concat()).always("d", path);
     on_line(point, "mark", path)
 }
 
 /// Arrows beside the point that moves; the style shows them where it can be moved.
 fn grip(point: &Point) -> Node {
-    let path = Node::classed("path", "fig-grip").with("d", "M-15 -5-20 0-15 5M15 -5 20 0 15 5");
+    let path = Node::classed("path", "fig-grip").always("d", "M-15 -5-20 0-15 5M15 -5 20 0 15 5");
     on_line(point, "grip", path)
 }
 
 fn on_line(point: &Point, part: &str, path: Node) -> Node {
     Node::new("svg")
         .keyed(&point.key(part))
-        .with("x", percent(point.at))
-        .with("y", pixels(LINE))
-        .with("overflow", "visible")
+        .at(point.at, LINE)
+        .always("overflow", "visible")
         .around(vec![path])
 }
 
 fn disc(point: &Point, class: &str, radius: f64) -> Node {
-    Node::classed("circle", &format!("fig-{class} fig-{}", point.id))
+    Node::classed("circle", &["fig-", class, " fig-", point.id].concat())
         .keyed(&point.key(class))
-        .with("cx", percent(point.at))
-        .with("cy", pixels(LINE))
-        .with("r", pixels(radius))
+        .centred(point.at, LINE, radius)
 }
