@@ -18,8 +18,7 @@ const GAP: f64 = 6.0;
 /// were packed from the left edge, "apart" becomes "never decreasing", and the edges
 /// become bounds. Where the labels do not fit at all they are packed from the left.
 pub(crate) fn spread(labels: &[Label], room: f64) -> Vec<f64> {
-    let mut order: Vec<usize> = (0..labels.len()).collect();
-    order.sort_by(|&a, &b| labels[a].wanted.total_cmp(&labels[b].wanted));
+    let order = order_of(labels);
     let mut packed = Vec::with_capacity(labels.len());
     let mut edge = 0.0;
     for &index in &order {
@@ -35,6 +34,19 @@ pub(crate) fn spread(labels: &[Label], room: f64) -> Vec<f64> {
         middles[index] = packed + shift.clamp(0.0, slack);
     }
     middles
+}
+
+/// The labels' places in order of where they would stand. There are a handful of them: by
+/// insertion, which is a tenth of the library's sort in bytes.
+fn order_of(labels: &[Label]) -> Vec<usize> {
+    let mut order: Vec<usize> = Vec::with_capacity(labels.len());
+    for (index, label) in labels.iter().enumerate() {
+        let later = order
+            .iter()
+            .position(|&other| labels[other].wanted > label.wanted);
+        order.insert(later.unwrap_or(order.len()), index);
+    }
+    order
 }
 
 /// The never-decreasing numbers nearest to `wanted` in least squares: neighbours out of

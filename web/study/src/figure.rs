@@ -183,7 +183,7 @@ impl Parts {
                 cell.set_text_content(Some(&after.text));
             }
             if let (true, Some((_, value))) = (before.result != after.result, after.result) {
-                cell.set_attribute("data-value", &figures::value(value))?;
+                cell.set_attribute("data-value", &number(value))?;
             }
         }
         Ok(())
@@ -243,6 +243,14 @@ fn place_handles(root: &Element) -> Result<()> {
         show(&handle, true)?;
     }
     Ok(())
+}
+
+/// The shortest text that reads back as this value. The browser's own rule gives the same
+/// digits as the one that wrote the page, and its tables need not be sent.
+fn number(value: f64) -> String {
+    js_sys::Number::from(value)
+        .to_string_with_radix(10)
+        .map_or_else(|_| String::new(), String::from)
 }
 
 #[allow(clippy::needless_pass_by_value)] // as map_err hands it over
