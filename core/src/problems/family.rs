@@ -70,6 +70,9 @@ pub struct Given {
     /// Or a range of whole steps.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub range: Option<Range>,
+    /// Id of the fact in the list of sources that the single value is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fact: Option<String>,
 }
 
 /// Whole multiples of a unit, from one end to the other.
@@ -82,6 +85,9 @@ pub struct Range {
     pub to: u32,
     /// Distance between neighbours.
     pub step: u32,
+    /// Decimal places: with two, the three numbers above count hundredths.
+    #[serde(default)]
+    pub places: u8,
     /// Unit written behind the number; empty for a ratio.
     #[serde(default)]
     pub unit: String,
@@ -98,6 +104,8 @@ pub struct Named {
 }
 
 /// One thing asked. Either `asks` with `precision` and `units`, or `options`.
+///
+/// Its texts may use the slot `{answer}`: the right answer, rounded as asked.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct PartForm {
@@ -105,12 +113,15 @@ pub struct PartForm {
     pub id: String,
     /// The question itself.
     pub ask: String,
-    /// Expression for the right answer; starts with a catalogue quantity.
+    /// Expression for the right answer, in catalogue quantities over the givens.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub asks: Option<String>,
     /// How closely it is asked.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub precision: Option<PrecisionForm>,
+    /// Whether the choices are put in a drawn order; else they stand as written.
+    #[serde(default)]
+    pub shuffle: bool,
     /// Units offered beside the box; none for a plain number.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub units: Vec<String>,
@@ -215,4 +226,13 @@ impl Family {
             Level::Transfer => &self.transfer,
         }
     }
+}
+
+/// A family with its permanent number, as it is handed to a page.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Registered {
+    /// Number in the registry; problem codes hold it.
+    pub number: u16,
+    /// The family.
+    pub family: Family,
 }

@@ -1,12 +1,35 @@
 //! Problems: families read as data, problems drawn from a seed, answers marked.
 //!
-//! A [`Family`] is what its file says, a [`Problem`] is drawn from it and filled in,
-//! a [`Marking`] is what is said about one typed answer.
+//! A [`Family`] is what its file says. [`generate`] draws a [`Problem`] from it, the
+//! same one for ever for the same family, revision, level and seed. [`mark`] judges
+//! what a learner typed and names the mistake that fits. A [`Sitting`] keeps which
+//! hint comes next and whether the working may be seen. A [`ProblemCode`] reopens a
+//! problem, number for number.
 
+pub mod check;
+mod check_draws;
+pub mod code;
+mod collisions;
+mod diagnosis;
+mod draw;
+pub mod english;
+pub mod evaluate;
+pub mod expression;
 pub mod family;
+mod generate;
+mod given;
 pub mod marking;
+mod part;
+pub mod precision;
 pub mod problem;
+pub mod scope;
+mod sitting;
+pub mod text;
+mod token;
 
-pub use family::{Family, Level};
-pub use marking::{Marking, Verdict};
+pub use code::ProblemCode;
+pub use family::{Family, Level, Registered};
+pub use generate::{GenerateError, generate, generate_with};
+pub use marking::{Marking, Verdict, mark};
 pub use problem::Problem;
+pub use sitting::{Outcome, Sitting};

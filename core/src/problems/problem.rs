@@ -2,7 +2,9 @@
 
 use alloc::{string::String, vec::Vec};
 
-use super::family::Level;
+use crate::units::Kind;
+
+use super::{family::Level, precision::Precision};
 
 /// A problem drawn from a family.
 #[derive(Clone, Debug, PartialEq)]
@@ -61,8 +63,12 @@ pub enum Answer {
 /// A right answer that is a number.
 #[derive(Clone, Debug, PartialEq)]
 pub struct NumberAnswer {
+    /// Its kind: which units it may be typed in.
+    pub kind: Kind,
     /// In the SI base unit, not rounded.
     pub value: f64,
+    /// How closely it is asked.
+    pub precision: Precision,
     /// Rounded as asked and written out: `1670 kHz`.
     pub text: String,
     /// How closely it is asked, in words: `to the nearest 1 kHz`.

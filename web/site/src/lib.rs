@@ -12,6 +12,7 @@ pub mod calc;
 pub mod cli;
 pub mod content;
 pub mod edition;
+pub mod families;
 pub mod hashing;
 pub mod links;
 pub mod mime;

@@ -1,0 +1,142 @@
+//! Faults that only show in drawn problems: texts that read badly, mistakes that never
+//! have an answer, questions that give away what is asked.
+
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
+
+use crate::catalogue;
+
+use super::{
+    check::{Faults, Place},
+    english::complaints,
+    family::{Family, Level, PartForm},
+    generate::generate,
+    problem::{Answer, Part, Problem},
+};
+
+/// Seeds tried for each level.
+const TRIALS: u32 = 24;
+
+/// Adds what is wrong with trial draws of each level.
+pub(super) fn check(family: &Family, faults: &mut Faults) {
+    let mut all: Vec<Problem> = Vec::new();
+    for level in Level::ALL {
+        let drawn: Result<Vec<Problem>, _> = (0..TRIALS)
+            .map(|seed| generate(family, level, seed))
+            .collect();
+        match drawn {
+            Ok(problems) => {
+                check_texts(family, level, &problems, faults);
+                all.extend(problems);
+            }
+            Err(error) => faults.push(&[Place::Key(level.key())], error.to_string()),
+        }
+    }
+    let parts: Vec<&Part> = all.iter().flat_map(|problem| &problem.parts).collect();
+    for (place, form) in family.parts.iter().enumerate() {
+        let drawn: Vec<&Part> = parts
+            .iter()
+            .copied()
+            .filter(|part| part.id == form.id)
+            .collect();
+        check_mistakes(
+            form,
+            &drawn,
+            &[Place::Key("part"), Place::Entry(place)],
+            faults,
+        );
+    }
+}
+
+/// The first text that reads badly, and the first question that gives itself away.
+fn check_texts(family: &Family, level: Level, problems: &[Problem], faults: &mut Faults) {
+    let bad = |problem: &Problem| {
+        texts(problem).iter().find_map(|text| {
+            complaints(text)
+                .first()
+                .map(|complaint| format!("{text:?} reads badly: {complaint}"))
+        })
+    };
+    let place = [Place::Key(level.key())];
+    if let Some(says) = problems.iter().find_map(bad) {
+        faults.push(&place, says);
+    }
+    if let Some(says) = problems
+        .iter()
+        .find_map(|problem| gives_away(family, problem))
+    {
+        faults.push(&place, says);
+    }
+}
+
+/// Every text of a problem that a learner may read as a sentence.
+pub(super) fn texts(problem: &Problem) -> Vec<&String> {
+    let mut texts = Vec::from([&problem.scene]);
+    for part in &problem.parts {
+        texts.push(&part.ask);
+        texts.extend(part.hints.iter().chain(&part.steps));
+        match &part.answer {
+            Answer::Number(number) => texts.extend(number.mistakes.iter().map(|m| &m.says)),
+            Answer::Choice(choices) => {
+                texts.extend(
+                    choices
+                        .iter()
+                        .flat_map(|choice| [&choice.text, &choice.says]),
+                );
+            }
+        }
+    }
+    texts
+}
+
+fn check_mistakes(form: &PartForm, parts: &[&Part], place: &[Place], faults: &mut Faults) {
+    for (entry, mistake) in form.mistakes.iter().enumerate() {
+        let occurs = parts.iter().any(|part| match &part.answer {
+            Answer::Number(number) => number.mistakes.iter().any(|m| m.id == *mistake),
+            Answer::Choice(_) => false,
+        });
+        if !occurs {
+            let place = [place, &[Place::Key("mistakes"), Place::Entry(entry)]].concat();
+            let says = format!("the mistake {mistake:?} has no answer in any trial draw");
+            faults.push(&place, says);
+        }
+    }
+}
+
+/// A question must not name what it asks: finding out what is needed is part of it.
+fn gives_away(family: &Family, problem: &Problem) -> Option<String> {
+    for part in &problem.parts {
+        let form = family.parts.iter().find(|form| form.id == part.id)?;
+        let asked = form.asks.as_deref().unwrap_or_default();
+        let word = asked
+            .split(|c: char| !(c.is_ascii_lowercase() || c == '-'))
+            .next()?;
+        let Some(entry) = catalogue::find(word) else {
+            continue;
+        };
+        let plain = entry.name.replace('-', " ");
+        for text in [&problem.scene, &part.ask] {
+            for name in [plain.as_str(), entry.title] {
+                if names(text, name) {
+                    return Some(format!("{text:?} names what is asked: {name:?}"));
+                }
+            }
+        }
+    }
+    None
+}
+
+/// Whether a text holds these words one after another, in any case.
+fn names(text: &str, words: &str) -> bool {
+    let split = |text: &str| -> Vec<String> {
+        text.split(|c: char| !c.is_alphanumeric())
+            .filter(|word| !word.is_empty())
+            .map(str::to_lowercase)
+            .collect()
+    };
+    let (text, words) = (split(text), split(words));
+    !words.is_empty() && text.windows(words.len()).any(|window| window == words)
+}

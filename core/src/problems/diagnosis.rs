@@ -1,0 +1,193 @@
+//! Naming what went wrong: the family's own mistakes, and slips that any answer can
+//! show.
+
+use alloc::{
+    format,
+    string::{String, ToString},
+};
+
+use crate::units::{
+    Kind, display,
+    parse::{self, ParseError, Rule},
+};
+
+use super::{
+    marking::Marking,
+    precision::close,
+    problem::{Mistake, NumberAnswer},
+};
+
+/// A typed number as it was read.
+pub(super) struct Typed<'t> {
+    /// What was typed.
+    pub(super) text: &'t str,
+    /// In the SI base unit.
+    pub(super) value: f64,
+    /// The unit that it was read in; empty for a plain number.
+    pub(super) unit: &'static str,
+}
+
+/// The family's mistake whose answer this is, the nearest where several fit.
+pub(super) fn named(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
+    let fits = |mistake: &&Mistake| answer.precision.agrees(typed, mistake.value);
+    let nearest = answer.mistakes.iter().filter(fits).min_by(|one, other| {
+        libm::fabs(one.value - typed).total_cmp(&libm::fabs(other.value - typed))
+    });
+    nearest.map(told)
+}
+
+/// The only mistake whose answer this is, rounded further than asked.
+pub(super) fn named_rounded(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
+    let mut fitting = answer.mistakes.iter().filter(|mistake| {
+        answer
+            .precision
+            .rounded_too_far(typed, mistake.value)
+            .is_some()
+    });
+    match (fitting.next(), fitting.next()) {
+        (Some(mistake), None) => Some(told(mistake)),
+        _ => None,
+    }
+}
+
+fn told(mistake: &Mistake) -> Marking {
+    Marking::mistaken(
+        &mistake.id,
+        mistake.misconception.as_ref(),
+        mistake.says.clone(),
+    )
+}
+
+/// A slip that any answer can show.
+pub(super) fn slip(answer: &NumberAnswer, typed: &Typed<'_>) -> Option<Marking> {
+    thousand_times(answer, typed)
+        .or_else(|| decimal_point(answer, typed.value))
+        .or_else(|| other_unit(answer, typed))
+}
+
+/// kHz for MHz, pF for nF: the digits are right and the unit is not.
+fn thousand_times(answer: &NumberAnswer, typed: &Typed<'_>) -> Option<Marking> {
+    if typed.unit.is_empty() {
+        return None;
+    }
+    let factor = [1e3, 1e-3, 1e6, 1e-6, 1e9, 1e-9]
+        .into_iter()
+        .find(|factor| answer.precision.agrees(typed.value * factor, answer.value))?;
+    let size = if factor < 1.0 {
+        "too large"
+    } else {
+        "too small"
+    };
+    let says = format!(
+        "The digits are right, but in {} that is far {size}. Look at the unit again.",
+        typed.unit
+    );
+    Some(Marking::mistaken("thousand-times", None, says))
+}
+
+fn decimal_point(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
+    [10.0, 0.1, 100.0, 0.01, 1000.0, 0.001]
+        .into_iter()
+        .any(|factor| answer.precision.agrees(typed * factor, answer.value))
+        .then(|| {
+            let says = "The digits are right, but the decimal point has slipped. Ask yourself \
+                        roughly how large the answer must be.";
+            Marking::mistaken("decimal-point", None, says.into())
+        })
+}
+
+/// The right number with a unit of another sort, as far as it could be read: metres
+/// typed where a frequency is asked.
+fn other_unit(answer: &NumberAnswer, typed: &Typed<'_>) -> Option<Marking> {
+    right_number(answer, typed.text).then(|| {
+        let says = format!(
+            "The number is right, but its unit is not: it cannot be in {}.",
+            typed.unit
+        );
+        Marking::mistaken("other-unit", None, says)
+    })
+}
+
+/// Whether the digits alone, with one of the units offered or none, are right.
+fn right_number(answer: &NumberAnswer, text: &str) -> bool {
+    let end = text.trim_end_matches(|c: char| !c.is_ascii_digit()).len();
+    let digits = &text[..end];
+    let plain = answer.unit_buttons.is_empty().then_some("");
+    answer
+        .unit_buttons
+        .iter()
+        .map(String::as_str)
+        .chain(plain)
+        .any(|unit| {
+            parse::value(answer.kind, digits, Some(unit))
+                .is_ok_and(|value| answer.precision.agrees(value, answer.value))
+        })
+}
+
+/// The grouping comma that would be right as a decimal comma. Nobody is marked wrong
+/// for the habit of a country: the question is put back.
+pub(super) fn comma(kind: Kind, typed: &Typed<'_>, other: f64) -> Marking {
+    debug_assert!(
+        !close(typed.value, other),
+        "two readings of a comma differ a thousandfold"
+    );
+    Marking::unclear(format!(
+        "That was read as {}. If the comma was meant as a decimal point, type {}.",
+        display::text(kind, typed.value),
+        display::text(kind, other)
+    ))
+}
+
+/// What could not be read: nothing, nonsense, no unit, or a unit of another sort.
+pub(super) fn unread(answer: &NumberAnswer, text: &str, refused: &ParseError) -> Marking {
+    if refused.rule() != Rule::UnknownUnit {
+        return Marking::unclear(sentence(refused));
+    }
+    match other_kind(answer.kind, text) {
+        Some(kind) if right_number(answer, text) => Marking::mistaken(
+            "other-unit",
+            None,
+            format!(
+                "The number is right, but you typed {} and {}.",
+                kind.with_article(),
+                asked(answer)
+            ),
+        ),
+        Some(kind) => Marking::unclear(format!(
+            "You typed {}, and {}.",
+            kind.with_article(),
+            asked(answer)
+        )),
+        None => Marking::unclear(sentence(refused)),
+    }
+}
+
+fn asked(answer: &NumberAnswer) -> String {
+    format!("{} is asked", answer.kind.with_article())
+}
+
+/// The kind whose unit was typed instead.
+fn other_kind(asked: Kind, text: &str) -> Option<Kind> {
+    const KINDS: [Kind; 8] = [
+        Kind::Frequency,
+        Kind::Inductance,
+        Kind::Capacitance,
+        Kind::Resistance,
+        Kind::Voltage,
+        Kind::Power,
+        Kind::Decibels,
+        Kind::Depth,
+    ];
+    KINDS
+        .into_iter()
+        .find(|&kind| kind != asked && parse::value(kind, text, None).is_ok())
+}
+
+fn sentence(refused: &ParseError) -> String {
+    let says = refused.to_string();
+    let mut letters = says.chars();
+    match letters.next() {
+        Some(first) => format!("{}{}.", first.to_uppercase(), letters.as_str()),
+        None => says,
+    }
+}

@@ -1,0 +1,82 @@
+//! Texts with slots, and filling them.
+//!
+//! `{dial}` is what the name stands for, written as the family writes it or, worked
+//! out, in the unit the trade would use. `{ratio:3}` shows three figures,
+//! `{oscillator:MHz}` another unit. There is no other mark-up: the texts are shown as
+//! text, never as HTML.
+
+use alloc::{format, string::String, vec::Vec};
+
+use super::scope::Scope;
+
+/// One piece of a text.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Piece<'t> {
+    /// Shown as it stands.
+    Words(&'t str),
+    /// A name to be filled in.
+    Slot {
+        /// The name.
+        name: &'t str,
+        /// Figures or unit to show it in.
+        form: Option<&'t str>,
+    },
+}
+
+/// Cuts a text into words and slots; an error says what is wrong with it.
+pub fn pieces(text: &str) -> Result<Vec<Piece<'_>>, String> {
+    let mut found = Vec::new();
+    let mut rest = text;
+    while let Some(open) = rest.find(['{', '}']) {
+        if rest[open..].starts_with('}') {
+            return Err(format!("a brace is closed that was not opened in {text:?}"));
+        }
+        let close = rest[open..].find('}');
+        let close = open + close.ok_or_else(|| format!("a brace is not closed in {text:?}"))?;
+        if open > 0 {
+            found.push(Piece::Words(&rest[..open]));
+        }
+        found.push(slot(&rest[open + 1..close])?);
+        rest = &rest[close + 1..];
+    }
+    if !rest.is_empty() {
+        found.push(Piece::Words(rest));
+    }
+    Ok(found)
+}
+
+fn slot(inside: &str) -> Result<Piece<'_>, String> {
+    let (name, form) = match inside.split_once(':') {
+        Some((name, form)) => (name, Some(form)),
+        None => (inside, None),
+    };
+    let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
+    if name.is_empty() || !name.chars().all(plain) {
+        return Err(format!("{inside:?} is no name for a slot"));
+    }
+    Ok(Piece::Slot { name, form })
+}
+
+/// The text with its slots filled; an error names the slot that could not be.
+pub fn fill(text: &str, scope: &Scope) -> Result<String, String> {
+    let mut filled = String::with_capacity(text.len());
+    for piece in pieces(text)? {
+        match piece {
+            Piece::Words(words) => filled.push_str(words),
+            Piece::Slot { name, form: None } => {
+                let shown = scope.shown(name);
+                filled.push_str(&shown.ok_or_else(|| format!("nothing is named {name:?}"))?);
+            }
+            Piece::Slot {
+                name,
+                form: Some(form),
+            } => {
+                let shown = scope.shown_as(name, form);
+                filled.push_str(
+                    &shown.ok_or_else(|| format!("{name:?} cannot be shown as {form:?}"))?,
+                );
+            }
+        }
+    }
+    Ok(filled)
+}
