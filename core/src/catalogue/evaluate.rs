@@ -154,8 +154,15 @@ fn read_choice(parameter: &Parameter, typed: &str) -> Result<Value, String> {
 
 fn read_number(parameter: &Parameter, typed: &str) -> Result<Value, String> {
     let name = parameter.name;
-    let value = parse::value(parameter.kind, typed, None)
+    let reading = parse::reading(parameter.kind, typed, None)
         .map_err(|error| format!("{name}: {}", error.sentence()))?;
+    if reading.from_wavelength && !parameter.is_radio() {
+        let typed = quoted(typed);
+        return Err(format!(
+            "{name} is typed in Hz or kHz, not in metres (got \"{typed}\")"
+        ));
+    }
+    let value = reading.value;
     if parameter.min <= value && value <= parameter.max {
         return Ok(Value::Number(value));
     }

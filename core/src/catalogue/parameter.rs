@@ -131,6 +131,13 @@ impl Parameter {
         parameter
     }
 
+    /// Whether this is a radio frequency, which may be typed as a wavelength; audio
+    /// frequencies and bandwidths, whose range starts lower, may not.
+    #[must_use]
+    pub fn is_radio(&self) -> bool {
+        self.kind == Kind::Frequency && self.min >= range::RADIO.least
+    }
+
     /// The same parameter with another range: `Parameter::decibels(…).within(range::DROP)`.
     #[must_use]
     pub const fn within(mut self, range: Range) -> Self {
