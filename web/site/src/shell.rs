@@ -174,3 +174,40 @@ fn footer(links: &Links<'_>) -> Markup {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{TABS, current};
+    use crate::page::{Page, Program};
+    use maud::html;
+
+    fn page(path: &str) -> Page {
+        Page {
+            path: path.to_owned(),
+            title: String::new(),
+            description: String::new(),
+            styles: &[],
+            program: Program::None,
+            main: html! {},
+        }
+    }
+
+    #[test]
+    fn one_tab_at_most_is_the_reader_s_place() {
+        let marked = |path: &str| -> Vec<&str> {
+            let page = page(path);
+            let tabs = TABS.iter().filter(|(to, _)| current(&page, to).is_some());
+            tabs.map(|(to, _)| *to).collect()
+        };
+        assert_eq!(marked("lessons/"), ["lessons/"]);
+        assert_eq!(marked("lessons/the-image/"), ["lessons/"]);
+        assert!(marked("").is_empty() && marked("404.html").is_empty());
+    }
+
+    #[test]
+    fn a_page_below_a_tab_is_not_the_tab_s_own_page() {
+        assert_eq!(current(&page("about/"), "about/"), Some("page"));
+        assert_eq!(current(&page("lessons/x/"), "lessons/"), Some("true"));
+        assert_eq!(current(&page("lessons/x/"), ""), None);
+    }
+}

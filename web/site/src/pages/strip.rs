@@ -82,3 +82,18 @@ fn curve() -> String {
         .collect();
     format!("M{}", points.join(" "))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{HALF_WIDTH, STEP, WANTED, place, response};
+
+    /// 1/(1 + x²) by hand: 1 at the peak, 1/2 one half width off, and a neighbour at
+    /// x = 20/13 keeps 169/569 = 0.297 of its height.
+    #[test]
+    fn the_wanted_station_keeps_its_height_and_its_neighbours_a_third() {
+        let wanted = place(u32::try_from(WANTED).unwrap());
+        assert!((response(wanted) - 1.0).abs() < 1e-12);
+        assert!((response(wanted + HALF_WIDTH) - 0.5).abs() < 1e-12);
+        assert!((response(wanted - STEP) - 169.0 / 569.0).abs() < 1e-12);
+    }
+}
