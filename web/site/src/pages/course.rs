@@ -39,7 +39,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       to reading faults: what each is for and what to read first."
             .to_owned(),
         styles: &["notebook.css"],
-        program: Program::None,
+        program: Program::Study,
         main: html! {
             div.leaf {
                 h1 { "The lessons" }

@@ -23,7 +23,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       lessons with marked problems, and the right figures at the bench."
             .to_owned(),
         styles: &["notebook.css"],
-        program: Program::None,
+        program: Program::Study,
         main: html! {
             div.opening {
                 div {
