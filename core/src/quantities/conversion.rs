@@ -12,6 +12,8 @@
 //! the rounding of `f64`, below one part in 10^15 of the largest term.
 
 mod error;
+#[cfg(test)]
+mod tests;
 
 pub use error::ConversionError;
 

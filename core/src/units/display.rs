@@ -21,6 +21,9 @@
 //! Out of scope: the words of an answer, and `core::fmt` of floats, whose tables would
 //! be most of the look-up page's program.
 
+#[cfg(test)]
+mod tests;
+
 use super::Kind;
 use super::rounding::{SHOWN_DIGITS, to_decimal};
 use alloc::string::String;

@@ -20,6 +20,8 @@
 
 mod error;
 mod number;
+#[cfg(test)]
+mod tests;
 mod unit;
 
 pub(crate) use error::quoted;
