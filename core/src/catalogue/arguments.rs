@@ -1,7 +1,10 @@
 //! The values that a quantity's function works with.
 
 use crate::quantities::conversion::Side;
-use crate::units::{Frequency, Wavelength};
+use crate::units::{
+    Capacitance, Decibels, Depth, Frequency, Inductance, Power, Ratio, Resistance, Voltage,
+    Wavelength,
+};
 use alloc::vec::Vec;
 
 /// The values of a quantity's parameters: each in its range and in SI units.
@@ -50,6 +53,54 @@ impl Arguments<'_> {
     #[must_use]
     pub fn wavelength(&self, name: &str) -> Wavelength {
         Wavelength::m(self.number(name))
+    }
+
+    /// An inductance.
+    #[must_use]
+    pub fn inductance(&self, name: &str) -> Inductance {
+        Inductance::h(self.number(name))
+    }
+
+    /// A capacitance.
+    #[must_use]
+    pub fn capacitance(&self, name: &str) -> Capacitance {
+        Capacitance::f(self.number(name))
+    }
+
+    /// A resistance.
+    #[must_use]
+    pub fn resistance(&self, name: &str) -> Resistance {
+        Resistance::ohm(self.number(name))
+    }
+
+    /// A voltage.
+    #[must_use]
+    pub fn voltage(&self, name: &str) -> Voltage {
+        Voltage::v(self.number(name))
+    }
+
+    /// A power.
+    #[must_use]
+    pub fn power(&self, name: &str) -> Power {
+        Power::w(self.number(name))
+    }
+
+    /// A figure in decibels.
+    #[must_use]
+    pub fn decibels(&self, name: &str) -> Decibels {
+        Decibels::db(self.number(name))
+    }
+
+    /// A plain number.
+    #[must_use]
+    pub fn ratio(&self, name: &str) -> Ratio {
+        Ratio::new(self.number(name))
+    }
+
+    /// A depth of modulation.
+    #[must_use]
+    pub fn depth(&self, name: &str) -> Depth {
+        Depth::new(self.number(name))
     }
 
     /// A whole number.

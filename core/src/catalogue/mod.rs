@@ -22,10 +22,13 @@ mod entry;
 mod evaluate;
 mod expression;
 mod frequencies;
+mod if_transformers;
+mod modulation;
 mod parameter;
 mod refusal;
 mod shared_parameters;
 mod suggestion;
+mod tracking;
 mod tuned_circuits;
 
 pub use crate::units::Kind;
@@ -37,7 +40,13 @@ pub use parameter::Parameter;
 pub use refusal::Refusal;
 
 /// The subjects in the order in which they are listed.
-const SUBJECTS: &[&[Entry]] = &[frequencies::ENTRIES, tuned_circuits::ENTRIES];
+const SUBJECTS: &[&[Entry]] = &[
+    frequencies::ENTRIES,
+    tuned_circuits::ENTRIES,
+    if_transformers::ENTRIES,
+    tracking::ENTRIES,
+    modulation::ENTRIES,
+];
 
 static ENTRIES: [Entry; count(SUBJECTS)] = gather(SUBJECTS);
 

@@ -1,7 +1,11 @@
 //! Why an expression has no answer.
 
 use crate::quantities::conversion::ConversionError;
-use alloc::string::String;
+use crate::quantities::coupled_pair::NarrowBandError;
+use crate::quantities::detection::DetectionError;
+use crate::quantities::modulation::ModulationError;
+use crate::quantities::tracking::TrackingError;
+use alloc::string::{String, ToString};
 use core::fmt;
 
 /// Characters of a refusal's sentence, at most.
@@ -85,5 +89,42 @@ impl core::error::Error for Refusal {}
 impl From<ConversionError> for Refusal {
     fn from(error: ConversionError) -> Self {
         Self::new(error.sentence()).beside(error.parameter())
+    }
+}
+
+impl From<NarrowBandError> for Refusal {
+    fn from(error: NarrowBandError) -> Self {
+        let refusal = Self::new(error.to_string());
+        match error {
+            NarrowBandError::TooFar { .. } => refusal.beside("f"),
+            NarrowBandError::TooWide(_) => refusal,
+        }
+    }
+}
+
+impl From<TrackingError> for Refusal {
+    fn from(error: TrackingError) -> Self {
+        let refusal = Self::new(error.to_string());
+        match error {
+            TrackingError::OscillatorBelow => refusal.beside("side"),
+            TrackingError::EndsOutOfOrder { .. } => refusal.beside("f-high"),
+            TrackingError::NoPositiveParts | TrackingError::NoBestPoints => refusal,
+        }
+    }
+}
+
+impl From<ModulationError> for Refusal {
+    fn from(error: ModulationError) -> Self {
+        let beside = match error {
+            ModulationError::AudioReachesCarrier { .. } => "audio",
+            ModulationError::EnvelopeOutOfOrder { .. } | ModulationError::NoEnvelope => "e-min",
+        };
+        Self::new(error.to_string()).beside(beside)
+    }
+}
+
+impl From<DetectionError> for Refusal {
+    fn from(error: DetectionError) -> Self {
+        Self::new(error.to_string()).beside("r-ac")
     }
 }

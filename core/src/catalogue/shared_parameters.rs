@@ -1,6 +1,7 @@
 //! Parameters that several quantities take under the same name and meaning.
 
 use super::Parameter;
+use crate::quantities::range;
 
 /// The station that the set is tuned to.
 pub(super) const DIAL: Parameter = Parameter::frequency(
@@ -39,3 +40,43 @@ pub(super) const F1: Parameter = Parameter::frequency("f1", "f_1", "one frequenc
 
 /// The other of two frequencies that are alike.
 pub(super) const F2: Parameter = Parameter::frequency("f2", "f_2", "the other frequency");
+
+/// The frequency at which something is asked.
+pub(super) const F: Parameter =
+    Parameter::frequency("f", "f", "the frequency at which it is asked");
+
+/// A resonant frequency.
+pub(super) const F0: Parameter =
+    Parameter::frequency("f0", "f_0", "the frequency that the circuit is tuned to");
+
+/// The loaded Q of a single circuit.
+pub(super) const Q: Parameter = Parameter::ratio("q", "Q", "the loaded Q of the circuit", range::Q);
+
+/// How many alike circuits there are.
+pub(super) const CIRCUITS: Parameter = Parameter::integer(
+    "circuits",
+    "n",
+    "how many circuits, alike and separate",
+    range::STAGES,
+);
+
+/// An inductance.
+pub(super) const L: Parameter = Parameter::inductance("l", "L", "the inductance");
+
+/// A capacitance.
+pub(super) const C: Parameter =
+    Parameter::capacitance("c", "C", "the whole capacitance, strays with it");
+
+/// The lowest frequency of a band.
+pub(super) const F_LOW: Parameter = Parameter::frequency(
+    "f-low",
+    r"f_\mathrm{low}",
+    "the lowest frequency of the band",
+);
+
+/// The highest frequency of a band.
+pub(super) const F_HIGH: Parameter = Parameter::frequency(
+    "f-high",
+    r"f_\mathrm{high}",
+    "the highest frequency of the band",
+);

@@ -3,6 +3,15 @@
 //! A function here knows its formula and when it stops making sense. Which range a
 //! parameter may be typed in is [`range`]'s; names and texts are the catalogue's.
 
+mod attenuation;
 pub mod bands;
+pub mod cascade;
 pub mod conversion;
+pub mod coupled_pair;
+pub mod detection;
+pub mod modulation;
 pub mod range;
+pub mod resonance;
+pub mod selectivity;
+pub mod tracking;
+pub mod transformer_network;

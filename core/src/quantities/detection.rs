@@ -1,0 +1,127 @@
+//! The diode detector: how deep a modulation it follows before it clips.
+//!
+//! In scope: a diode with a resistor and a capacitor as load (diagonal clipping), and the
+//! ratio of its loads for audio and for steady current (negative-peak clipping). Left
+//! out: the diode's own curve, which matters below about half a volt.
+//!
+//! Symbols: `R`, `C` the load, `fa` audio, `m` the largest depth of modulation.
+
+use core::f64::consts::PI;
+use core::fmt;
+
+use libm::hypot;
+
+use crate::units::{Capacitance, Depth, Frequency, Resistance};
+
+/// Why a detector's figure was refused.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum DetectionError {
+    /// The load for audio is larger than the load for steady current.
+    AudioLoadLarger {
+        /// The load for audio.
+        audio: Resistance,
+        /// The load for steady current.
+        steady: Resistance,
+    },
+}
+
+impl fmt::Display for DetectionError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self::AudioLoadLarger { audio, steady } = self;
+        write!(
+            out,
+            "r-ac must not be above r-dc, since what follows the coupling capacitor only lowers \
+             the load (got {audio} and {steady})"
+        )
+    }
+}
+
+impl core::error::Error for DetectionError {}
+
+/// The largest depth of modulation a diode follows without diagonal clipping.
+///
+/// `m = 1/√(1 + (2π·fa·R·C)²)`: exact for a load of R and C alone and one sine tone. The
+/// rougher rule `RC ≤ 1/(2π·fa·m)` allows 15 % more audio at a depth of one half.
+///
+/// ```
+/// use superhet::quantities::detection::detector_depth_limit;
+/// use superhet::units::{Capacitance, Frequency, Resistance};
+/// // 10 kΩ, 1000 pF, 10 kHz: 2π·fa·RC = 0.628, so 0.847.
+/// let limit = detector_depth_limit(
+///     Resistance::ohm(10e3),
+///     Capacitance::pf(1000.0),
+///     Frequency::khz(10.0),
+/// );
+/// assert!((limit.fraction() - 0.8467).abs() < 0.0001);
+/// ```
+#[must_use]
+pub fn detector_depth_limit(load: Resistance, across: Capacitance, audio: Frequency) -> Depth {
+    Depth::new(
+        1.0 / hypot(
+            1.0,
+            2.0 * PI * audio.to_hz() * load.to_ohm() * across.to_f(),
+        ),
+    )
+}
+
+/// The largest depth of modulation a diode follows without clipping the troughs.
+///
+/// `m = R_ac/R_dc`, the load for audio over the load for steady current. This one
+/// usually comes first.
+///
+/// # Errors
+/// When the audio load is the larger.
+///
+/// ```
+/// use superhet::quantities::detection::detector_load_limit;
+/// use superhet::units::Resistance;
+/// // 470 kΩ with 1 MΩ after the coupling capacitor: 319.7 kΩ for audio, 0.68.
+/// let limit = detector_load_limit(Resistance::ohm(319.7e3), Resistance::ohm(470e3)).unwrap();
+/// assert!((limit.fraction() - 0.6802).abs() < 0.0001);
+/// ```
+pub fn detector_load_limit(audio: Resistance, steady: Resistance) -> Result<Depth, DetectionError> {
+    if audio.to_ohm() > steady.to_ohm() {
+        return Err(DetectionError::AudioLoadLarger { audio, steady });
+    }
+    Ok(Depth::new(audio.to_ohm() / steady.to_ohm()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_capacitor_to_speak_of_follows_anything() {
+        let limit = detector_depth_limit(
+            Resistance::ohm(1e5),
+            Capacitance::pf(1e-6),
+            Frequency::hz(50.0),
+        );
+        assert!((limit.fraction() - 1.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn the_limit_meets_the_other_published_form() {
+        // RC ≤ √(1 − m²)/(2π·fa·m), the same rule solved for RC.
+        let (r, c, audio) = (2e5, 150e-12, 5e3);
+        let limit =
+            detector_depth_limit(Resistance::ohm(r), Capacitance::f(c), Frequency::hz(audio));
+        let m = limit.fraction();
+        let product = libm::sqrt(1.0 - m * m) / (2.0 * PI * audio * m);
+        assert!((product / (r * c) - 1.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn an_audio_load_above_the_steady_load_is_refused() {
+        let (small, large) = (Resistance::ohm(1e5), Resistance::ohm(2e5));
+        assert_eq!(
+            detector_load_limit(large, small),
+            Err(DetectionError::AudioLoadLarger {
+                audio: large,
+                steady: small
+            })
+        );
+        assert_eq!(detector_load_limit(small, small), Ok(Depth::new(1.0)));
+    }
+}

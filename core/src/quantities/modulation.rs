@@ -1,0 +1,207 @@
+//! Amplitude modulation: sidebands, the room they take, depth and power.
+//!
+//! In scope: one sine tone on one carrier. Left out: programme, whose power needs its
+//! own statistics, and overmodulation.
+//!
+//! Symbols: `fc` carrier, `fa` audio, `m` depth of modulation as a fraction, `Pc`
+//! carrier power.
+
+use core::fmt;
+
+use crate::units::{Depth, Frequency, Power, Voltage};
+
+/// Why a figure of modulation was refused.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum ModulationError {
+    /// The audio frequency reaches the carrier, so that there is no lower sideband.
+    AudioReachesCarrier {
+        /// The carrier.
+        carrier: Frequency,
+        /// The audio frequency.
+        audio: Frequency,
+    },
+    /// `e-min` is above `e-max`.
+    EnvelopeOutOfOrder {
+        /// The envelope that is called greatest.
+        largest: Voltage,
+        /// The envelope that is called least.
+        smallest: Voltage,
+    },
+    /// Both ends of the envelope are zero: there is no carrier.
+    NoEnvelope,
+}
+
+impl fmt::Display for ModulationError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::AudioReachesCarrier { carrier, audio } => write!(
+                out,
+                "audio must be below the carrier, or there is no lower sideband (got {audio} on \
+                 {carrier})"
+            ),
+            Self::EnvelopeOutOfOrder { largest, smallest } => {
+                write!(
+                    out,
+                    "e-min must not be above e-max (got {smallest} and {largest})"
+                )
+            }
+            Self::NoEnvelope => out.write_str("e-max must be above zero (got 0 V)"),
+        }
+    }
+}
+
+impl core::error::Error for ModulationError {}
+
+/// The lower side frequency of a carrier and a tone, `fc − fa`.
+///
+/// # Errors
+/// When the audio frequency is not below the carrier.
+///
+/// ```
+/// use superhet::quantities::modulation::sideband_lower;
+/// use superhet::units::Frequency;
+/// let lower = sideband_lower(Frequency::khz(1000.0), Frequency::khz(1.6)).unwrap();
+/// assert_eq!(lower, Frequency::hz(998_400.0));
+/// ```
+pub fn sideband_lower(carrier: Frequency, audio: Frequency) -> Result<Frequency, ModulationError> {
+    let lower = carrier.to_hz() - audio.to_hz();
+    if lower <= 0.0 {
+        return Err(ModulationError::AudioReachesCarrier { carrier, audio });
+    }
+    Ok(Frequency::hz(lower))
+}
+
+/// The upper side frequency of a carrier and a tone, `fc + fa`.
+///
+/// ```
+/// use superhet::quantities::modulation::sideband_upper;
+/// use superhet::units::Frequency;
+/// let upper = sideband_upper(Frequency::khz(1000.0), Frequency::khz(1.6));
+/// assert_eq!(upper, Frequency::hz(1_001_600.0));
+/// ```
+#[must_use]
+pub fn sideband_upper(carrier: Frequency, audio: Frequency) -> Frequency {
+    Frequency::hz(carrier.to_hz() + audio.to_hz())
+}
+
+/// The room that amplitude modulation takes: twice the highest audio frequency.
+///
+/// `B = 2·fa`, the necessary bandwidth of ITU Radio Regulations No. 1.152; occupied
+/// bandwidth, No. 1.153, is another thing.
+///
+/// ```
+/// use superhet::quantities::modulation::necessary_bandwidth;
+/// use superhet::units::Frequency;
+/// assert_eq!(necessary_bandwidth(Frequency::khz(4.5)), Frequency::khz(9.0));
+/// ```
+#[must_use]
+pub fn necessary_bandwidth(audio: Frequency) -> Frequency {
+    Frequency::hz(2.0 * audio.to_hz())
+}
+
+/// The depth of modulation from the largest and smallest envelope.
+///
+/// `m = (e_max − e_min)/(e_max + e_min)`, a fraction from 0 to 1.
+///
+/// # Errors
+/// When `e_min` is above `e_max`, or both are zero.
+///
+/// ```
+/// use superhet::quantities::modulation::modulation_depth;
+/// use superhet::units::Voltage;
+/// // 150 mV and 70 mV: 80/220 = 0.364.
+/// let m = modulation_depth(Voltage::v(0.150), Voltage::v(0.070)).unwrap();
+/// assert!((m.fraction() - 0.363636).abs() < 1e-6);
+/// ```
+pub fn modulation_depth(largest: Voltage, smallest: Voltage) -> Result<Depth, ModulationError> {
+    let (high, low) = (largest.to_v(), smallest.to_v());
+    if low > high {
+        return Err(ModulationError::EnvelopeOutOfOrder { largest, smallest });
+    }
+    if high <= 0.0 {
+        return Err(ModulationError::NoEnvelope);
+    }
+    Ok(Depth::new((high - low) / (high + low)))
+}
+
+/// The power of both sidebands together, for a sine tone.
+///
+/// `Pc·m²/2`.
+///
+/// ```
+/// use superhet::quantities::modulation::sideband_power;
+/// use superhet::units::{Depth, Power};
+/// // 400 W at 0.75: 112.5 W.
+/// assert_eq!(sideband_power(Power::w(400.0), Depth::new(0.75)), Power::w(112.5));
+/// ```
+#[must_use]
+pub fn sideband_power(carrier: Power, depth: Depth) -> Power {
+    let m = depth.fraction();
+    Power::w(carrier.to_w() * m * m / 2.0)
+}
+
+/// The power of carrier and both sidebands, for a sine tone.
+///
+/// `Pc·(1 + m²/2)`.
+///
+/// ```
+/// use superhet::quantities::modulation::total_power;
+/// use superhet::units::{Depth, Power};
+/// // 400 W at 0.75: 512.5 W.
+/// assert_eq!(total_power(Power::w(400.0), Depth::new(0.75)), Power::w(512.5));
+/// ```
+#[must_use]
+pub fn total_power(carrier: Power, depth: Depth) -> Power {
+    let m = depth.fraction();
+    Power::w(carrier.to_w() * (1.0 + m * m / 2.0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sidebands_lie_alike_on_both_sides() {
+        let (carrier, audio) = (Frequency::khz(909.0), Frequency::khz(4.5));
+        let lower = sideband_lower(carrier, audio).unwrap().to_hz();
+        let upper = sideband_upper(carrier, audio).to_hz();
+        assert_eq!(upper - carrier.to_hz(), carrier.to_hz() - lower);
+        assert_eq!(upper - lower, necessary_bandwidth(audio).to_hz());
+    }
+
+    #[test]
+    fn a_tone_at_the_carrier_has_no_lower_sideband() {
+        let carrier = Frequency::khz(150.0);
+        let refused = ModulationError::AudioReachesCarrier {
+            carrier,
+            audio: carrier,
+        };
+        assert_eq!(sideband_lower(carrier, carrier), Err(refused));
+    }
+
+    #[test]
+    fn depth_runs_from_nothing_to_full() {
+        let (v, none) = (Voltage::v(2.0), Voltage::v(0.0));
+        assert_eq!(modulation_depth(v, v), Ok(Depth::new(0.0)));
+        assert_eq!(modulation_depth(v, none), Ok(Depth::new(1.0)));
+        assert_eq!(
+            modulation_depth(none, v),
+            Err(ModulationError::EnvelopeOutOfOrder {
+                largest: none,
+                smallest: v
+            })
+        );
+        assert_eq!(
+            modulation_depth(none, none),
+            Err(ModulationError::NoEnvelope)
+        );
+    }
+
+    #[test]
+    fn total_power_is_carrier_and_sidebands() {
+        let (carrier, depth) = (Power::w(50e3), Depth::new(0.8));
+        let sum = carrier.to_w() + sideband_power(carrier, depth).to_w();
+        assert!((total_power(carrier, depth).to_w() - sum).abs() < 1e-9);
+    }
+}
