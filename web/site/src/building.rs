@@ -26,6 +26,7 @@ pub fn build(root: &Path, wasm: &Wasm, edition: &Edition, out: &Path) -> Result<
     if edition.is_portable() {
         portable::write(&files, out)?;
     } else {
+        portable::add_download(&mut files, &inputs)?;
         finish(&mut files, &page_files)?;
         write::write(&files, out)?;
     }

@@ -1,15 +1,18 @@
 //! The portable edition: one zip with a folder that opens by double-click.
 
-use crate::render::Files;
+use crate::edition::Edition;
+use crate::render::{Files, Inputs, render};
 use anyhow::{Context, Result};
-use std::fs::{self, File};
-use std::io::{BufWriter, Write as _};
+use std::fs;
+use std::io::{Cursor, Write as _};
 use std::path::Path;
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
 
 /// The folder inside the zip.
 pub const FOLDER: &str = "before-the-bench";
+/// The zip as the hosted edition offers it for download.
+pub const DOWNLOAD: &str = "before-the-bench.zip";
 
 /// Writes all files into one zip, below [`FOLDER`]. The same files give the same zip.
 ///
@@ -20,14 +23,27 @@ pub fn write(files: &Files, out: &Path) -> Result<()> {
     if let Some(folder) = out.parent() {
         fs::create_dir_all(folder).with_context(told)?;
     }
-    let file = File::create(out).with_context(told)?;
-    let mut zip = ZipWriter::new(BufWriter::new(file));
+    fs::write(out, zipped(files).with_context(told)?).with_context(told)
+}
+
+/// Puts the portable edition beside the pages of the hosted one, as [`DOWNLOAD`].
+///
+/// # Errors
+/// When the portable edition cannot be rendered.
+pub fn add_download(files: &mut Files, inputs: &Inputs<'_>) -> Result<()> {
+    let portable = render(inputs, &Edition::Portable)?;
+    files.insert(DOWNLOAD.to_owned(), zipped(&portable)?);
+    Ok(())
+}
+
+/// All files as one zip, below [`FOLDER`].
+fn zipped(files: &Files) -> Result<Vec<u8>> {
+    let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
     // No time of day: zip's own earliest date stands in for it.
     let options = SimpleFileOptions::default().last_modified_time(zip::DateTime::default());
     for (path, bytes) in files {
-        zip.start_file(format!("{FOLDER}/{path}"), options)
-            .with_context(told)?;
-        zip.write_all(bytes).with_context(told)?;
+        zip.start_file(format!("{FOLDER}/{path}"), options)?;
+        zip.write_all(bytes)?;
     }
-    zip.finish().with_context(told)?.flush().with_context(told)
+    Ok(zip.finish()?.into_inner())
 }

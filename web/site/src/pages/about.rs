@@ -2,11 +2,9 @@
 
 use super::cautions;
 use crate::page::{Page, Program};
+use crate::portable;
 use crate::render::Site;
 use maud::{Markup, html};
-
-/// The download of the edition that needs no network, beside the pages of a hosted site.
-const PORTABLE: &str = "before-the-bench.zip";
 
 /// The page about the site.
 pub(super) fn page(site: &Site<'_>) -> Page {
@@ -170,7 +168,7 @@ fn no_network(site: &Site<'_>) -> Markup {
                 "on a computer and open by double-clicking "
                 code { "index.html" } ". Phones may not open it."
             }
-            p { a.button href=(links.file(PORTABLE)) download { "Download the portable edition (zip)" } }
+            p { a.button href=(links.file(portable::DOWNLOAD)) download { "Download the portable edition (zip)" } }
         }
     }
 }

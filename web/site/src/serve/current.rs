@@ -6,6 +6,7 @@ use crate::content::Content;
 use crate::edition::Edition;
 use crate::hashing::sha256;
 use crate::page_files::PageFiles;
+use crate::portable;
 use crate::precompress::{Cache, Effort};
 use crate::render::{Files, Inputs, render};
 use crate::server::Store;
@@ -137,6 +138,7 @@ impl Workbench {
             wasm: &self.wasm,
         };
         let mut files = render(&inputs, &Edition::at_root())?;
+        portable::add_download(&mut files, &inputs)?;
         let name = name_of(&files);
         reload::add(&mut files, &name);
         service_worker::add(&mut files, &page_files)?;
