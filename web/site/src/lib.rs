@@ -30,6 +30,7 @@ pub mod serve;
 pub mod server;
 pub mod service_worker;
 pub mod shell;
+pub mod testing;
 pub mod tools;
 pub mod wasm;
 pub mod write;

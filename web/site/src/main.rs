@@ -2,7 +2,7 @@
 
 use site::cli::{Command, USAGE, parse};
 use site::wasm::{Wasm, compile};
-use site::{building, calc, repository, serve};
+use site::{building, calc, repository, serve, testing};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
@@ -39,7 +39,8 @@ fn carry_out(command: Command) -> anyhow::Result<()> {
             building::build(&root, &wasm, &edition, &out)
         }
         Command::Serve { port } => serve::run(&root, port),
-        Command::Test | Command::Bench { .. } | Command::Lighthouse { .. } => {
+        Command::Test => testing::run(&root),
+        Command::Bench { .. } | Command::Lighthouse { .. } => {
             anyhow::bail!("not yet")
         }
         Command::Calc(_) | Command::Help => {

@@ -2,11 +2,11 @@
 
 use super::current::Current;
 use super::reload;
-use crate::server::{Answer, Asked, answer};
+use crate::server::{Answer, Asked, answer, respond, text};
 use axum::Router;
 use axum::body::Body;
 use axum::extract::{Request, State};
-use axum::http::{HeaderMap, Response, StatusCode, header};
+use axum::http::Response;
 use axum::routing::get;
 use maud::{DOCTYPE, html};
 use std::sync::Arc;
@@ -25,39 +25,11 @@ pub(super) fn router(current: Arc<Current>) -> Router {
 /// Any file of the version in place; while the content is faulty, pages show what is wrong.
 async fn file(State(current): State<Arc<Current>>, request: Request) -> Response<Body> {
     let version = current.version();
-    let headers = request.headers();
-    let path = request.uri().path();
-    let wants_page = text(headers, "accept").contains("text/html");
+    let wants_page = text(request.headers(), "accept").contains("text/html");
     if let (Some(fault), true) = (&version.fault, wants_page) {
         return respond(fault_page(fault, &version.name));
     }
-    let asked = Asked {
-        path,
-        query: request.uri().query(),
-        encodings: text(headers, header::ACCEPT_ENCODING.as_str()),
-        known_tag: text(headers, header::IF_NONE_MATCH.as_str()),
-    };
-    respond(answer(&version.store, asked))
-}
-
-fn text<'a>(headers: &'a HeaderMap, name: &str) -> &'a str {
-    headers
-        .get(name)
-        .and_then(|value| value.to_str().ok())
-        .unwrap_or_default()
-}
-
-/// An answer as axum sends it. Headers are our own and valid; one that is not is left out.
-pub(super) fn respond(answer: Answer) -> Response<Body> {
-    let mut response = Response::new(Body::from(answer.body));
-    *response.status_mut() =
-        StatusCode::from_u16(answer.status).unwrap_or(StatusCode::INTERNAL_SERVER_ERROR);
-    for (name, value) in answer.headers {
-        if let Ok(value) = value.parse() {
-            response.headers_mut().insert(name, value);
-        }
-    }
-    response
+    respond(answer(&version.store, Asked::from_request(&request)))
 }
 
 /// What is wrong, as a page that reloads itself once it is mended.
@@ -83,5 +55,22 @@ fn fault_page(fault: &str, version: &str) -> Answer {
             ("cache-control", "no-store".to_owned()),
         ],
         body: page.into_string().into(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::fault_page;
+
+    #[test]
+    fn a_fault_is_shown_as_text_and_goes_when_it_is_mended() {
+        let answer = fault_page("lessons/a.md:1:2: <b> is no term", "five");
+        let page = String::from_utf8_lossy(&answer.body).into_owned();
+        assert_eq!(answer.status, 500);
+        assert!(
+            page.contains("lessons/a.md:1:2: &lt;b&gt; is no term"),
+            "{page}"
+        );
+        assert!(page.contains("data-version=\"five\""));
     }
 }

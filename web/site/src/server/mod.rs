@@ -2,7 +2,9 @@
 //! shows it; the browser journeys are run against it.
 
 mod answer;
+mod http;
 mod store;
 
 pub use answer::{Answer, Asked, answer};
-pub use store::Store;
+pub use http::{respond, text};
+pub use store::{Store, read_folder};

@@ -52,16 +52,6 @@ impl Store {
         Self { files: stored }
     }
 
-    /// Reads a folder that `cargo site build` wrote.
-    ///
-    /// # Errors
-    /// When the folder cannot be read.
-    pub fn read(folder: &Path) -> Result<Self> {
-        let mut files = Files::new();
-        read_into(folder, "", &mut files)?;
-        Ok(Self::new(files))
-    }
-
     /// One file.
     pub(super) fn file(&self, path: &str) -> Option<&Stored> {
         self.files.get(path)
@@ -71,6 +61,16 @@ impl Store {
     pub fn paths(&self) -> impl Iterator<Item = &str> {
         self.files.keys().map(String::as_str)
     }
+}
+
+/// Reads a folder that `cargo site build` wrote.
+///
+/// # Errors
+/// When the folder cannot be read.
+pub fn read_folder(folder: &Path) -> Result<Files> {
+    let mut files = Files::new();
+    read_into(folder, "", &mut files)?;
+    Ok(files)
 }
 
 fn read_into(folder: &Path, prefix: &str, files: &mut Files) -> Result<()> {

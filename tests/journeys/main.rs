@@ -1,0 +1,4 @@
+//! Journeys through the built site in browsers, one file for each part of it.
+
+mod harness;
+mod home;
