@@ -1,0 +1,256 @@
+//! Everything the page shows, worked out from what stands in its form.
+
+use crate::card::{Card, CardFor, beside, card};
+use crate::form::{Find, Form, Rows};
+use crate::link;
+use crate::notes::{Notes, notes, spoken};
+use crate::problem::{Field, Offer, Problem};
+use crate::solve::{Solved, intermediate, solve};
+use crate::whistles::{Whistle, whistles};
+use crate::words;
+use alloc::borrow::ToOwned;
+use alloc::string::String;
+use alloc::vec::Vec;
+use superhet::quantities::bands::{Band, BandKind, Region, band_at, bands, place_of};
+use superhet::quantities::conversion::{Side, old_dial_frequency};
+use superhet::units::Frequency;
+
+/// What stands where no answer is.
+const NONE: &str = "–";
+
+/// A value and its text.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Shown {
+    /// The value in hertz; none while there is no answer.
+    pub value: Option<Frequency>,
+    /// As it is read.
+    pub text: String,
+}
+
+impl Shown {
+    fn some(value: Frequency) -> Self {
+        Self {
+            value: Some(value),
+            text: words::frequency(value),
+        }
+    }
+
+    fn none() -> Self {
+        Self {
+            value: None,
+            text: NONE.to_owned(),
+        }
+    }
+}
+
+/// The set as it is kept for the next visit.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Kept {
+    /// The dial setting with its unit.
+    pub dial: String,
+    /// The IF with its unit.
+    pub intermediate: String,
+    /// The side.
+    pub side: Side,
+    /// The Region.
+    pub region: Region,
+}
+
+/// The page.
+#[derive(Debug, Clone, PartialEq)]
+pub struct View {
+    /// Which of the three the answer is.
+    pub finds: Field,
+    /// The answer.
+    pub answer: Shown,
+    /// IF and side, or what else the answer depends on; it stands beside the answer.
+    pub beside: String,
+    /// Whether no IF has been chosen yet.
+    pub example: bool,
+    /// The set in one line, on the button that opens it.
+    pub set: String,
+    /// The image.
+    pub image: Shown,
+    /// What is found there, in a few words.
+    pub image_place: String,
+    /// Why there is no answer.
+    pub problem: Option<Problem>,
+    /// How the typed box was read.
+    pub reading: String,
+    /// Another reading of what was typed.
+    pub offer: Option<Offer>,
+    /// The sentences under the answer.
+    pub notes: Notes,
+    /// Harmonics of the IF near the setting.
+    pub whistles: Vec<Whistle>,
+    /// The card of the band the dial is in, or of medium wave.
+    pub card: Option<Card>,
+    /// The answer in one sentence, for screen readers.
+    pub spoken: String,
+    /// What to keep, once an IF has been chosen.
+    pub keep: Option<Kept>,
+    /// The query of a link that opens the page with this answer.
+    pub link: Option<String>,
+}
+
+/// Works the page out.
+#[must_use]
+pub fn view(form: &Form) -> View {
+    match solve(form) {
+        Ok(solved) => answered(form, &solved),
+        Err(problem) => unanswered(form, problem),
+    }
+}
+
+fn answered(form: &Form, solved: &Solved) -> View {
+    let example = is_example(form);
+    let finds = finds(form.find);
+    let found = match finds {
+        Field::Dial => solved.dial,
+        Field::Oscillator => solved.oscillator,
+        Field::Intermediate => solved.intermediate,
+    };
+    let near = whistles(solved.dial, solved.intermediate);
+    View {
+        finds,
+        answer: Shown::some(found),
+        beside: beside_answer(form.find, solved),
+        example,
+        set: set_line(solved.intermediate, solved.side, form.region),
+        image: Shown::some(solved.image),
+        image_place: words::short_place(place_of(solved.image, form.region)),
+        problem: None,
+        reading: reading(form.find, solved),
+        offer: solved.offer.clone().or_else(|| old_dial(solved)),
+        notes: notes(solved, &near, form.region),
+        whistles: near,
+        card: card_at(Some(solved.dial), solved.intermediate, solved.side, form),
+        spoken: spoken(finds.title(), &words::frequency(found), solved),
+        keep: (!example).then(|| kept(form, solved)),
+        link: Some(link::query(form, solved)),
+    }
+}
+
+fn unanswered(form: &Form, problem: Problem) -> View {
+    let set = if form.find == Find::Intermediate {
+        None
+    } else {
+        intermediate(form).ok()
+    };
+    let line = match &set {
+        Some((typed, _)) => set_line(typed.frequency, form.side, form.region),
+        None => ["Oscillator ", form.side.word(), ", ", form.region.name()].concat(),
+    };
+    let card = set
+        .as_ref()
+        .and_then(|(typed, _)| card_at(None, typed.frequency, form.side, form));
+    View {
+        finds: finds(form.find),
+        answer: Shown::none(),
+        beside: set.map_or_else(String::new, |(typed, _)| beside(typed.frequency, form.side)),
+        example: is_example(form),
+        set: line,
+        image: Shown::none(),
+        image_place: String::new(),
+        reading: String::new(),
+        offer: problem.offer.clone(),
+        notes: Notes::default(),
+        whistles: Vec::new(),
+        card,
+        spoken: problem.says.clone(),
+        problem: Some(problem),
+        keep: None,
+        link: None,
+    }
+}
+
+/// No IF was chosen, and none is being worked out.
+fn is_example(form: &Form) -> bool {
+    form.find != Find::Intermediate && form.intermediate.trim().is_empty()
+}
+
+const fn finds(find: Find) -> Field {
+    match find {
+        Find::Oscillator => Field::Oscillator,
+        Find::Dial => Field::Dial,
+        Find::Intermediate => Field::Intermediate,
+    }
+}
+
+fn beside_answer(find: Find, solved: &Solved) -> String {
+    match find {
+        Find::Oscillator | Find::Dial => beside(solved.intermediate, solved.side),
+        Find::Intermediate => ["oscillator ", solved.side.word(), " the dial setting"].concat(),
+    }
+}
+
+fn set_line(intermediate: Frequency, side: Side, region: Region) -> String {
+    [&beside(intermediate, side), ", ", region.name()].concat()
+}
+
+/// "read as 1200 kHz" for the one box that is typed in the usual cases.
+fn reading(find: Find, solved: &Solved) -> String {
+    let read = match find {
+        Find::Oscillator | Find::Intermediate => solved.dial,
+        Find::Dial => solved.oscillator,
+    };
+    ["read as ", &words::frequency(read)].concat()
+}
+
+/// A setting in metres comes from an old dial more often than from a calculation.
+fn old_dial(solved: &Solved) -> Option<Offer> {
+    let meant = old_dial_frequency(solved.dial.to_wavelength());
+    solved.typed_in_metres.then(|| {
+        let text = words::frequency(meant);
+        Offer {
+            says: ["An old dial means ", &text, "."].concat(),
+            field: Field::Dial,
+            text,
+        }
+    })
+}
+
+fn card_at(
+    dial: Option<Frequency>,
+    intermediate: Frequency,
+    side: Side,
+    form: &Form,
+) -> Option<Card> {
+    let band = dial
+        .and_then(|dial| band_at(dial, form.region))
+        .or_else(|| medium_wave(form.region))?;
+    Some(card(
+        band,
+        CardFor {
+            intermediate,
+            side,
+            region: form.region,
+        },
+        form.rows,
+    ))
+}
+
+/// The band that is meant where the dial is in none.
+pub(crate) fn medium_wave(region: Region) -> Option<&'static Band> {
+    bands(region).find(|band| band.kind == BandKind::MediumWave)
+}
+
+fn kept(form: &Form, solved: &Solved) -> Kept {
+    Kept {
+        dial: solved.dial_text.clone(),
+        intermediate: solved.intermediate_text.clone(),
+        side: solved.side,
+        region: form.region,
+    }
+}
+
+/// The card of the common IFs for a page without a program: medium wave, round figures.
+#[must_use]
+pub fn plain_card(intermediate: Frequency) -> Option<Card> {
+    let set = CardFor {
+        intermediate,
+        side: Side::Above,
+        region: Region::One,
+    };
+    medium_wave(Region::One).map(|band| card(band, set, Rows::Round))
+}
