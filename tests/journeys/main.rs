@@ -2,3 +2,5 @@
 
 mod harness;
 mod home;
+mod offline;
+mod portable;

@@ -8,27 +8,14 @@ use crate::edition::Edition;
 ///
 /// No inline script or style at all; wasm may be compiled; everything comes from the
 /// site itself. The portable edition alone adds `data:` to `script-src`, which its audio
-/// worklet needs, and `file:`, which is what `'self'` cannot say there.
+/// worklet needs: a page opened from a file may load no module.
 pub fn policy(edition: &Edition) -> String {
-    let here = if edition.is_portable() {
-        " file: data:"
-    } else {
-        ""
-    };
-    let files = if edition.is_portable() { " file:" } else { "" };
-    [
-        "default-src 'none'".to_owned(),
-        format!("script-src 'self' 'wasm-unsafe-eval'{here}"),
-        format!("style-src 'self'{files}"),
-        format!("img-src 'self' data:{files}"),
-        format!("font-src 'self'{files}"),
-        "connect-src 'self'".to_owned(),
-        format!("manifest-src 'self'{files}"),
-        "worker-src 'self'".to_owned(),
-        "base-uri 'none'".to_owned(),
-        "form-action 'self'".to_owned(),
-    ]
-    .join("; ")
+    let worklet = if edition.is_portable() { " data:" } else { "" };
+    format!(
+        "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'{worklet}; style-src 'self'; \
+         img-src 'self' data:; font-src 'self'; connect-src 'self'; manifest-src 'self'; \
+         worker-src 'self'; base-uri 'none'; form-action 'self'"
+    )
 }
 
 #[cfg(test)]
