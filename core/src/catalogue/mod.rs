@@ -28,6 +28,8 @@ mod parameter;
 mod refusal;
 mod shared_parameters;
 mod suggestion;
+#[cfg(test)]
+mod tests;
 mod tracking;
 mod tuned_circuits;
 
