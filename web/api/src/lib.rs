@@ -10,7 +10,7 @@
 //! What `compute` refuses it throws as an `Error` whose message is the sentence that
 //! `cargo site calc` prints.
 
-use js_sys::{Error, JsString, Object, Reflect};
+use js_sys::{Error, JsString, Number, Object, Reflect};
 use superhet::catalogue::{Answer, LONGEST, evaluate_with};
 use wasm_bindgen::prelude::{JsCast, JsValue, wasm_bindgen};
 
@@ -66,8 +66,8 @@ fn value_text(key: &str, value: &JsValue) -> Result<String, JsValue> {
     if let Some(text) = value.dyn_ref::<JsString>() {
         return Ok(start(text));
     }
-    if value.as_f64().is_some() {
-        return Ok(start(&JsString::from(value.clone())));
+    if let Some(number) = value.as_f64() {
+        return Ok(String::from(Number::from(number).to_string_with_radix(10)?));
     }
     let key: String = key.chars().take(40).collect();
     Err(error(&format!("{key} must be text or a number")))
