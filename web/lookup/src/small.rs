@@ -4,7 +4,8 @@ use core::panic::PanicInfo;
 use lol_alloc::{FreeListAllocator, LockedAllocator};
 
 #[global_allocator]
-static ALLOCATOR: LockedAllocator<FreeListAllocator> = LockedAllocator::new(FreeListAllocator::new());
+static ALLOCATOR: LockedAllocator<FreeListAllocator> =
+    LockedAllocator::new(FreeListAllocator::new());
 
 /// Stops. The page's script sees it as an error and leaves the text and the tables; a
 /// message would bring the whole of `core::fmt` with it.

@@ -14,6 +14,7 @@ pub mod content;
 pub mod edition;
 pub mod families;
 pub mod hashing;
+pub mod inspection;
 pub mod links;
 pub mod mime;
 pub mod page;

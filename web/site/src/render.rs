@@ -3,6 +3,7 @@
 use crate::assets::{Assets, is_shipped};
 use crate::content::Content;
 use crate::edition::Edition;
+use crate::inspection::inspect;
 use crate::links::{Asked, Links};
 use crate::page::{Page, file_of};
 use crate::page_files::PageFiles;
@@ -68,6 +69,7 @@ pub fn render(inputs: &Inputs<'_>, edition: &Edition) -> Result<Files> {
     check_links(&all, &site.asked)?;
     add_plain_files(inputs, edition, &mut files);
     files.extend(assets.files);
+    inspect(&files, edition)?;
     Ok(files)
 }
 
