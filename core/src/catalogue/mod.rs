@@ -2,8 +2,10 @@
 //! formula page, the command line and `compute` share.
 //!
 //! To add a quantity, write one [`Entry`] in the file of its subject; a new subject is a
-//! new file and a line in [`SUBJECTS`]. Everything else follows from the entry: how its
-//! parameters are read, in which range, what is refused and in which words.
+//! new file and a line in `SUBJECTS` below. Everything else follows from the entry: how its
+//! parameters are read, in which range, what is refused and in which words. The grid that
+//! compares native and wasm results follows the catalogue too; write it anew with
+//! `UPDATE_GRID=1 cargo test -p api --test native_grid`.
 //!
 //! An expression is `name?key=value&key=value`, each value typed as
 //! [`units::parse`](crate::units::parse) reads it. Percent escapes are decoded, and a
