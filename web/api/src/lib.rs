@@ -42,12 +42,13 @@ pub fn compute(name: &JsValue, parameters: &JsValue) -> Result<JsValue, JsValue>
 
 /// The object's own keys with their values as text.
 fn pairs(parameters: &JsValue) -> Result<Vec<(String, String)>, JsValue> {
-    let Some(parameters) = parameters.dyn_ref::<Object>() else {
+    // Not `instanceof Object`: objects without a prototype or of another window are fine.
+    if !parameters.is_object() {
         return Err(error(
             "compute takes the parameters as an object second, such as {dial: \"1200 kHz\"}",
         ));
-    };
-    let keys = Object::keys(parameters);
+    }
+    let keys = Object::keys(parameters.unchecked_ref::<Object>());
     if keys.length() > MOST_PARAMETERS {
         return Err(error("compute takes at most 64 parameters"));
     }

@@ -69,6 +69,16 @@ fn numbers_are_read_where_no_unit_is_needed() {
 }
 
 #[test]
+fn an_object_without_a_prototype_serves() {
+    let parameters = Object::create(JsValue::NULL.unchecked_ref::<Object>());
+    for key in ["f1", "f2"] {
+        Reflect::set(&parameters, &key.into(), &"909 kHz".into()).unwrap();
+    }
+    let answer = compute(&"beat".into(), &parameters.into()).unwrap();
+    assert_eq!(Reflect::get(&answer, &"text".into()).unwrap(), "0 Hz");
+}
+
+#[test]
 fn an_error_says_what_the_command_line_says() {
     for (name, f1, f2) in [
         ("beat", "loud", "1 MHz"),
