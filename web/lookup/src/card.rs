@@ -124,8 +124,9 @@ fn row(dial: Frequency, set: CardFor) -> CardRow {
     }
 }
 
-/// A length to a tenth of a metre, finer than any dial is drawn.
+/// A length to a tenth of a metre, finer than any dial is drawn: "565.0".
 fn tenths(metres: f64) -> String {
     let tenths = (metres * 10.0 + 0.5) as u32;
-    display::text(Kind::Ratio, f64::from(tenths) / 10.0)
+    let whole = |number: u32| display::text(Kind::Integer, f64::from(number));
+    [&whole(tenths / 10), ".", &whole(tenths % 10)].concat()
 }

@@ -67,13 +67,13 @@ pub fn look_up(request: &str) -> String {
             reply.form(&form);
         }
     }
-    let shown = view(&form);
+    let mut shown = view(&form);
+    if let Some(words) = said {
+        shown.say(&words);
+    }
     reply.boxes(form.find);
     reply.found(&form, &shown);
     reply.view(&shown);
-    if let Some(words) = said {
-        reply.said(&words);
-    }
     reply.into_text()
 }
 

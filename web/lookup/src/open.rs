@@ -39,7 +39,7 @@ pub fn open(given: Given<'_>) -> (Form, Option<String>) {
         (form.oscillator, form.oscillator_unit) = box_and_unit(text);
     }
     if let Some(text) = given.intermediate {
-        form.intermediate = text.trim().to_owned();
+        form.intermediate = intermediate_box(text);
     }
     if let Some(word) = given.side {
         match Side::from_word(word.trim()) {
@@ -61,6 +61,14 @@ pub(crate) fn region(word: &str) -> Option<Region> {
     Region::ALL
         .into_iter()
         .find(|region| word.as_bytes() == [b'0' + region.number()])
+}
+
+/// What the IF box shows: "470kHz" as "470", since its unit is kHz; any other as it is.
+fn intermediate_box(text: &str) -> String {
+    match box_and_unit(text) {
+        (number, Unit::Kilohertz) => number,
+        _ => text.trim().to_owned(),
+    }
 }
 
 /// "1200kHz" as the box and the button beside it: ("1200", kHz). Any other unit stays in

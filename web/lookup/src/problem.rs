@@ -64,7 +64,7 @@ pub struct Problem {
 /// Another reading of what was typed, to be taken with one press.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Offer {
-    /// What it is.
+    /// What it is, as its button says it.
     pub says: String,
     /// The box it would change.
     pub field: Field,

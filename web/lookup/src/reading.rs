@@ -78,7 +78,7 @@ fn about(field: Field, sentence: &str) -> String {
 fn other_comma(field: Field, hertz: f64) -> Offer {
     let text = words::frequency(Frequency::hz(hertz));
     Offer {
-        says: ["The comma could also mean ", &text, "."].concat(),
+        says: ["Or did you mean ", &text, "? Use that"].concat(),
         field,
         text,
     }

@@ -29,20 +29,23 @@ impl Reply {
     pub(crate) fn view(&mut self, view: &View) {
         self.text("answer-name", view.finds.title());
         self.line(&["set", "answer", "data-quantity", view.finds.quantity()]);
-        self.shown("answer", &view.answer);
+        let (digits, unit) = view.answer.number_and_unit();
+        self.text("answer-number", digits);
+        self.text("answer-unit", unit);
+        self.value("answer", &view.answer);
         self.text("beside", &view.beside);
-        self.hide("beside", view.example);
         self.hide("example", !view.example);
         self.text("set", &view.set);
         self.hide("image-line", view.image.value.is_none());
         self.shown("image", &view.image);
         self.text("image-place", &view.image_place);
         self.problem(view.problem.as_ref());
-        self.text("reading", &view.reading);
+        self.text("dial-reading", &view.dial_reading);
+        self.text("oscillator-reading", &view.oscillator_reading);
         self.offer(view);
         self.notes(view);
         self.line(&["link", "link", view.link.as_deref().unwrap_or_default()]);
-        self.text("spoken", &view.spoken);
+        self.line(&["speak", "speak", &view.spoken]);
         if let Some(kept) = &view.keep {
             let region = number(kept.region.number());
             self.line(&[
@@ -59,12 +62,6 @@ impl Reply {
     /// A sentence about the link, or none.
     pub(crate) fn notice(&mut self, sentence: &str) {
         self.text("notice", sentence);
-    }
-
-    /// A few words beside the box, and for those who listen.
-    pub(crate) fn said(&mut self, words: &str) {
-        self.text("reading", words);
-        self.text("spoken", words);
     }
 
     /// All boxes and buttons.
@@ -131,10 +128,9 @@ impl Reply {
     }
 
     fn offer(&mut self, view: &View) {
-        self.hide("offer-line", view.offer.is_none());
+        self.hide("offer", view.offer.is_none());
         let Some(offer) = &view.offer else { return };
-        self.text("offer-says", &offer.says);
-        self.text("offer", &["Use ", &offer.text].concat());
+        self.text("offer", &offer.says);
         self.line(&[
             "set",
             "offer",
@@ -172,6 +168,12 @@ impl Reply {
         self.text("card-title", &card.title);
         self.text("card-set", &card.set);
         self.text("card-whistles", &card.whistles);
+        let long = if card.rows.len() > ROWS_OF_A_TABLE {
+            "yes"
+        } else {
+            "no"
+        };
+        self.line(&["set", "card-tables", "data-long", long]);
         self.line(&["empty", "card-tables"]);
         for rows in card.rows.chunks(ROWS_OF_A_TABLE) {
             self.line(&["table", "card-tables"]);
@@ -191,6 +193,10 @@ impl Reply {
 
     fn shown(&mut self, slot: &str, shown: &Shown) {
         self.text(slot, &shown.text);
+        self.value(slot, shown);
+    }
+
+    fn value(&mut self, slot: &str, shown: &Shown) {
         match shown.value {
             Some(value) => self.line(&["value", slot, &bits(value)]),
             None => self.line(&["drop", slot, "data-value"]),

@@ -35,6 +35,12 @@ impl Shown {
         }
     }
 
+    /// The text in two parts, so that the digits can be large: ("1670", "kHz").
+    #[must_use]
+    pub fn number_and_unit(&self) -> (&str, &str) {
+        self.text.split_once(' ').unwrap_or((&self.text, ""))
+    }
+
     fn none() -> Self {
         Self {
             value: None,
@@ -63,9 +69,9 @@ pub struct View {
     pub finds: Field,
     /// The answer.
     pub answer: Shown,
-    /// IF and side, or what else the answer depends on; it stands beside the answer.
+    /// IF and side, which stand beside every answer.
     pub beside: String,
-    /// Whether no IF has been chosen yet.
+    /// Whether no IF has been chosen yet: then the page asks for it there.
     pub example: bool,
     /// The set in one line, on the button that opens it.
     pub set: String,
@@ -75,8 +81,10 @@ pub struct View {
     pub image_place: String,
     /// Why there is no answer.
     pub problem: Option<Problem>,
-    /// How the typed box was read.
-    pub reading: String,
+    /// How the dial box was read; empty where nothing is typed there.
+    pub dial_reading: String,
+    /// How the oscillator box was read, likewise.
+    pub oscillator_reading: String,
     /// Another reading of what was typed.
     pub offer: Option<Offer>,
     /// The sentences under the answer.
@@ -91,6 +99,19 @@ pub struct View {
     pub keep: Option<Kept>,
     /// The query of a link that opens the page with this answer.
     pub link: Option<String>,
+}
+
+impl View {
+    /// Puts a few words beside the box that is typed in, and before those who listen.
+    pub(crate) fn say(&mut self, words: &str) {
+        let reading = if self.finds == Field::Dial {
+            &mut self.oscillator_reading
+        } else {
+            &mut self.dial_reading
+        };
+        *reading = words.to_owned();
+        self.spoken = words.to_owned();
+    }
 }
 
 /// Works the page out.
@@ -114,13 +135,14 @@ fn answered(form: &Form, solved: &Solved) -> View {
     View {
         finds,
         answer: Shown::some(found),
-        beside: beside_answer(form.find, solved),
+        beside: beside_answer(form, solved),
         example,
-        set: set_line(solved.intermediate, solved.side, form.region),
+        set: set_line(solved.intermediate, solved.side, form),
         image: Shown::some(solved.image),
         image_place: words::short_place(place_of(solved.image, form.region)),
         problem: None,
-        reading: reading(form.find, solved),
+        dial_reading: reading(form.find != Find::Dial, solved.dial),
+        oscillator_reading: reading(form.find != Find::Oscillator, solved.oscillator),
         offer: solved.offer.clone().or_else(|| old_dial(solved)),
         notes: notes(solved, &near, form.region),
         whistles: near,
@@ -138,7 +160,7 @@ fn unanswered(form: &Form, problem: Problem) -> View {
         intermediate(form).ok()
     };
     let line = match &set {
-        Some((typed, _)) => set_line(typed.frequency, form.side, form.region),
+        Some((typed, _)) => set_line(typed.frequency, form.side, form),
         None => ["Oscillator ", form.side.word(), ", ", form.region.name()].concat(),
     };
     let card = set
@@ -152,7 +174,8 @@ fn unanswered(form: &Form, problem: Problem) -> View {
         set: line,
         image: Shown::none(),
         image_place: String::new(),
-        reading: String::new(),
+        dial_reading: String::new(),
+        oscillator_reading: String::new(),
         offer: problem.offer.clone(),
         notes: Notes::default(),
         whistles: Vec::new(),
@@ -177,24 +200,34 @@ const fn finds(find: Find) -> Field {
     }
 }
 
-fn beside_answer(find: Find, solved: &Solved) -> String {
-    match find {
-        Find::Oscillator | Find::Dial => beside(solved.intermediate, solved.side),
-        Find::Intermediate => ["oscillator ", solved.side.word(), " the dial setting"].concat(),
+fn beside_answer(form: &Form, solved: &Solved) -> String {
+    let side = solved.side.word();
+    match form.find {
+        Find::Oscillator if is_example(form) => [side, " the dial setting"].concat(),
+        Find::Oscillator | Find::Dial if !is_example(form) => {
+            beside(solved.intermediate, solved.side)
+        }
+        _ => ["oscillator ", side].concat(),
     }
 }
 
-fn set_line(intermediate: Frequency, side: Side, region: Region) -> String {
-    [&beside(intermediate, side), ", ", region.name()].concat()
+/// The set in one line; without an IF it asks for one.
+fn set_line(intermediate: Frequency, side: Side, form: &Form) -> String {
+    let whose = if is_example(form) {
+        "Example set: "
+    } else {
+        ""
+    };
+    [whose, &beside(intermediate, side), ", ", form.region.name()].concat()
 }
 
-/// "read as 1200 kHz" for the one box that is typed in the usual cases.
-fn reading(find: Find, solved: &Solved) -> String {
-    let read = match find {
-        Find::Oscillator | Find::Intermediate => solved.dial,
-        Find::Dial => solved.oscillator,
-    };
-    ["read as ", &words::frequency(read)].concat()
+/// "read as 1200 kHz", so that a slip is seen.
+fn reading(typed: bool, value: Frequency) -> String {
+    if typed {
+        ["read as ", &words::frequency(value)].concat()
+    } else {
+        String::new()
+    }
 }
 
 /// A setting in metres comes from an old dial more often than from a calculation.
@@ -203,7 +236,7 @@ fn old_dial(solved: &Solved) -> Option<Offer> {
     solved.typed_in_metres.then(|| {
         let text = words::frequency(meant);
         Offer {
-            says: ["An old dial means ", &text, "."].concat(),
+            says: ["An old dial means ", &text, ": use that"].concat(),
             field: Field::Dial,
             text,
         }

@@ -69,7 +69,10 @@ pub(crate) fn short_place(place: Place) -> String {
 /// The same as the cell of a table: "medium wave", "fixed, maritime mobile".
 pub(crate) fn place_name(place: Place) -> String {
     match place {
-        Place::Broadcast(found) => found.name.to_owned(),
+        Place::Broadcast(found) => match found.kind {
+            BandKind::LongWave | BandKind::MediumWave => found.name.to_owned(),
+            BandKind::Tropical | BandKind::ShortWave => [found.name, " band"].concat(),
+        },
         Place::Allocated(found) => services(found.services),
         Place::NotListed => "not listed".to_owned(),
     }

@@ -6,6 +6,7 @@ mod course;
 mod home;
 pub mod home_screen;
 mod listing;
+mod lookup;
 mod not_found;
 mod place;
 mod strip;
@@ -22,6 +23,7 @@ pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
     Ok(vec![
         home::page(site),
         course::page(site),
+        lookup::page(site),
         about::page(site),
         not_found::page(site),
     ])

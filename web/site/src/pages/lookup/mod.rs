@@ -1,0 +1,111 @@
+//! The look-up: any two of dial, IF and oscillator give the third.
+//!
+//! The page is written complete for the example set, by the same code that makes it
+//! live, so that nothing moves when the program arrives; slots (`data-slot`) are what the
+//! program then fills. Without JavaScript the tables of the common IFs remain.
+
+mod card;
+mod entry;
+mod notes;
+mod tables;
+
+use crate::page::{Page, Program};
+use crate::render::Site;
+use lookup::{Form, Shown, View, view};
+use maud::{Markup, html};
+
+/// The page for the example set.
+pub(super) fn page(site: &Site<'_>) -> Page {
+    Page {
+        path: "lookup/".to_owned(),
+        title: "Look up oscillator and image".to_owned(),
+        description:
+            "Any two of dial setting, IF and oscillator give the third, with the image, what is \
+                      heard there, and a card to keep by the set."
+                .to_owned(),
+        styles: &["lookup.css"],
+        program: Program::Lookup,
+        main: main(
+            &view(&Form::default()),
+            &site.links("lookup/").page("about/#caution"),
+        ),
+    }
+}
+
+fn main(view: &View, cautions: &str) -> Markup {
+    html! {
+        h1.lookup-title { "Look up a setting" }
+        p.slip data-slot="notice" role="status" {}
+        p.slip data-slot="storage" role="status" {}
+        noscript {
+            p.note {
+                "This page works its figures out with JavaScript, which is switched off here. The tables "
+                a href="#tables" { "for the common IFs" } " are below."
+            }
+        }
+        div.bench {
+            form.lookup #lookup autocomplete="off" {
+                (answer(view))
+                (entry::section(view))
+            }
+            (notes::section(view, cautions))
+        }
+        p.visually-hidden role="status" data-slot="speak" {}
+        (card::section(view))
+        (link(view))
+        (tables::section())
+    }
+}
+
+fn answer(view: &View) -> Markup {
+    html! {
+        section.answer aria-label="Answer" {
+            p.answer-of {
+                strong data-slot="answer-name" { (view.finds.title()) }
+                " " span data-slot="beside" { (view.beside) }
+            }
+            p.answer-value { (large(view)) }
+            p.example data-slot="example" { "example set, IF 470 kHz: what is yours?" }
+            p.image-line data-slot="image-line" {
+                strong { "Image " } (value("image", "image", &view.image))
+                " " span data-slot="image-place" { (view.image_place) }
+            }
+            p.problem #problem data-slot="problem" hidden {}
+        }
+    }
+}
+
+/// The page's main result, its digits larger than its unit.
+fn large(view: &View) -> Markup {
+    let hertz = view.answer.value.map(|value| value.to_hz());
+    let (number, unit) = view.answer.number_and_unit();
+    html! {
+        span.value data-slot="answer" data-quantity=(view.finds.quantity()) data-value=[hertz] {
+            span data-slot="answer-number" { (number) }
+            " " span.answer-unit data-slot="answer-unit" { (unit) }
+        }
+    }
+}
+
+/// A result: its quantity and its value in hertz stand on the element.
+fn value(slot: &str, quantity: &str, shown: &Shown) -> Markup {
+    let hertz = shown.value.map(|value| value.to_hz());
+    html! {
+        span.value data-slot=(slot) data-quantity=(quantity) data-value=[hertz] { (shown.text) }
+    }
+}
+
+fn link(view: &View) -> Markup {
+    let query = view.link.as_deref().unwrap_or_default();
+    html! {
+        section.link.no-print data-slot="link-section" {
+            h2 { "Send this setting" }
+            p {
+                "A link that opens this page with the same figures: "
+                a data-slot="link" href={ "?" (query) } { "this setting" } "."
+            }
+            p.buttons { button type="button" data-copy { "Copy the link" } }
+            p data-slot="copied" role="status" {}
+        }
+    }
+}
