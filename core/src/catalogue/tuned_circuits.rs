@@ -173,6 +173,22 @@ pub(super) const ENTRIES: &[Entry] = &[
         note: None,
     },
     Entry {
+        name: "frequency-ratio",
+        title: "Frequency ratio of a band",
+        symbol: r"r_f",
+        formula: r"r_f = \frac{f_\mathrm{high}}{f_\mathrm{low}}",
+        parameters: &[F_LOW, F_HIGH],
+        result: Kind::Ratio,
+        model_error: "none: a plain division",
+        source: "D. Roddy and J. Coolen, Electronic Communications, example 7.3.1, p. 227",
+        example: "frequency-ratio?f-low=500kHz&f-high=1500kHz",
+        function: |a| {
+            let ratio = conversion::frequency_ratio(a.frequency("f-low"), a.frequency("f-high"))?;
+            Ok(ratio.value())
+        },
+        note: None,
+    },
+    Entry {
         name: "capacitance-ratio",
         title: "Capacitance ratio that tunes a band",
         symbol: r"\frac{C_\mathrm{max}}{C_\mathrm{min}}",

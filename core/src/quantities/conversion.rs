@@ -166,6 +166,19 @@ pub fn difference(signal: Frequency, oscillator: Frequency) -> Frequency {
     Frequency::hz((signal.to_hz() - oscillator.to_hz()).abs())
 }
 
+/// The sum that the mixer makes beside the difference, signal + oscillator.
+///
+/// ```
+/// use superhet::quantities::conversion::sum;
+/// use superhet::units::Frequency;
+/// let found = sum(Frequency::khz(1200.0), Frequency::khz(1670.0));
+/// assert_eq!(found, Frequency::khz(2870.0));
+/// ```
+#[must_use]
+pub fn sum(signal: Frequency, oscillator: Frequency) -> Frequency {
+    Frequency::hz(signal.to_hz() + oscillator.to_hz())
+}
+
 /// The station that a set is tuned to, oscillator − sF.
 ///
 /// # Errors
@@ -304,6 +317,29 @@ pub fn spurious(
     }
 }
 
+/// How many times the frequency climbs from one end of a band to the other,
+/// `highest`/`lowest`.
+///
+/// # Errors
+/// The highest frequency must be above the lowest.
+///
+/// [D. Roddy and J. Coolen, Electronic Communications, example 7.3.1: 2.909 for 550 to
+/// 1600 kHz]
+///
+/// ```
+/// use superhet::quantities::conversion::frequency_ratio;
+/// use superhet::units::Frequency;
+/// let found = frequency_ratio(Frequency::khz(500.0), Frequency::khz(1500.0)).unwrap();
+/// assert_eq!(found.value(), 3.0);
+/// ```
+pub fn frequency_ratio(lowest: Frequency, highest: Frequency) -> Result<Ratio, ConversionError> {
+    if highest > lowest {
+        Ok(Ratio::new(highest.to_hz() / lowest.to_hz()))
+    } else {
+        Err(ConversionError::BandUpsideDown { lowest, highest })
+    }
+}
+
 /// The ratio of greatest to least capacitance that tunes a band with one coil,
 /// (`highest`/`lowest`)².
 ///
@@ -323,10 +359,6 @@ pub fn spurious(
 /// assert_eq!(found.value(), 9.0);
 /// ```
 pub fn capacitance_ratio(lowest: Frequency, highest: Frequency) -> Result<Ratio, ConversionError> {
-    if highest > lowest {
-        let ratio = highest.to_hz() / lowest.to_hz();
-        Ok(Ratio::new(ratio * ratio))
-    } else {
-        Err(ConversionError::BandUpsideDown { lowest, highest })
-    }
+    let ratio = frequency_ratio(lowest, highest)?.value();
+    Ok(Ratio::new(ratio * ratio))
 }

@@ -1,8 +1,9 @@
 //! Limits, symmetries and error conditions of the superhet's arithmetic.
 
 use super::{
-    ConversionError, Side, Sign, capacitance_ratio, dial, difference, image, image_is_a_sum,
-    image_whistle, old_dial_frequency, old_dial_wavelength, oscillator, spurious, whistle,
+    ConversionError, Side, Sign, capacitance_ratio, dial, difference, frequency_ratio, image,
+    image_is_a_sum, image_whistle, old_dial_frequency, old_dial_wavelength, oscillator, spurious,
+    sum, whistle,
 };
 use crate::units::{Frequency, Ratio, Wavelength};
 use proptest::prelude::{
@@ -75,6 +76,34 @@ fn spurious_excludes_what_is_not_above_nothing() {
 fn a_band_has_to_run_upwards() {
     assert!(capacitance_ratio(khz(500.0), khz(500.0)).is_err());
     assert!(capacitance_ratio(khz(1500.0), khz(500.0)).is_err());
+    assert!(frequency_ratio(khz(500.0), khz(500.0)).is_err());
+    assert!(frequency_ratio(khz(1500.0), khz(500.0)).is_err());
+}
+
+/// Half of sum plus difference is the higher frequency, half of sum less difference the
+/// lower: no outside value is needed.
+#[test]
+fn sum_and_difference_hold_both_frequencies() {
+    for (signal, oscillator) in [(1089.0, 1559.0), (198.0, 668.0)] {
+        let (signal, oscillator) = (khz(signal), khz(oscillator));
+        let (high, low) = (sum(signal, oscillator), difference(signal, oscillator));
+        assert_eq!(high.to_hz() + low.to_hz(), 2.0 * oscillator.to_hz());
+        assert_eq!(high.to_hz() - low.to_hz(), 2.0 * signal.to_hz());
+    }
+}
+
+/// D. Roddy and J. Coolen, Electronic Communications, examples 7.3.1 and 7.4.1: the ratios
+/// of signal and of oscillator over 550 to 1600 kHz with an IF of 455 kHz, as printed.
+#[test]
+fn frequency_ratios_are_those_of_the_textbook() {
+    const PRINTED: f64 = 0.5e-3;
+    for (low, high, printed) in [(550.0, 1600.0, 2.909), (1005.0, 2055.0, 2.045)] {
+        let found = frequency_ratio(khz(low), khz(high)).map_or(f64::NAN, Ratio::value);
+        assert!(
+            (found - printed).abs() <= PRINTED,
+            "{low} to {high} kHz: {found}, printed {printed}"
+        );
+    }
 }
 
 #[test]
