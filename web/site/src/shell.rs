@@ -15,7 +15,11 @@ const MARK: &str = include_str!("../../pages/icons/source/mark.svg");
 const THEME_COLOURS: [(&str, &str); 2] = [("light", "#efe5d0"), ("dark", "#0e1116")];
 
 /// The tabs at the head of each page: (path, words). Only pages that exist stand here.
-const TABS: [(&str, &str); 2] = [("lessons/", "Lessons"), ("about/", "About")];
+const TABS: [(&str, &str); 3] = [
+    ("lessons/", "Lessons"),
+    ("lookup/", "Look up"),
+    ("about/", "About"),
+];
 
 /// What the foot of each page leads to: (section of the page about the site, words).
 const FOOT_LINKS: [(&str, &str); 4] = [
@@ -74,7 +78,7 @@ fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
             @for style in page.styles {
                 link rel="stylesheet" href=(links.asset(style));
             }
-            (icons(links, portable))
+            (icons(page.program, links, portable))
             (programs::tags(page.program, links, portable))
         }
     }
@@ -99,12 +103,17 @@ fn public_address(page: &Page, edition: &Edition) -> Markup {
 }
 
 /// A page without a server has no use for a manifest, and its browser would complain.
-fn icons(links: &Links<'_>, portable: bool) -> Markup {
+fn icons(program: Program, links: &Links<'_>, portable: bool) -> Markup {
+    // On a home screen the look-up opens by itself, at the set chosen last.
+    let manifest = match program {
+        Program::Lookup => "lookup.webmanifest",
+        Program::None | Program::Study => "site.webmanifest",
+    };
     html! {
         link rel="icon" type="image/svg+xml" href=(links.file("icons/icon.svg"));
         link rel="icon" type="image/png" sizes="32x32" href=(links.file("icons/icon-32.png"));
         link rel="apple-touch-icon" href=(links.file("icons/icon-180.png"));
-        @if !portable { link rel="manifest" href=(links.file("site.webmanifest")); }
+        @if !portable { link rel="manifest" href=(links.file(manifest)); }
     }
 }
 

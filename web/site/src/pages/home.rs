@@ -78,7 +78,7 @@ fn doors(links: &Links<'_>) -> Markup {
                 }
             }
             li {
-                div.door {
+                a.door href=(links.page("lookup/")) {
                     (PreEscaped(LENS))
                     span.what { "Look up" }
                     span {

@@ -28,7 +28,10 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 a.next-step href=(links.page("")) {
                     span { "Go to the first page" small { "It knows what comes next for you" } }
                 }
-                p { "Or open " a href=(links.page("lessons/")) { "the lessons" } "." }
+                p {
+                    "Or open " a href=(links.page("lessons/")) { "the lessons" } " or "
+                    a href=(links.page("lookup/")) { "the look-up" } "."
+                }
             }
         },
     }
