@@ -15,6 +15,22 @@ use std::path::Path;
 /// # Errors
 /// Every fault of the content at once; or what kept the site from being written.
 pub fn build(root: &Path, wasm: &Wasm, edition: &Edition, out: &Path) -> Result<()> {
+    let files = rendered(root, wasm, edition)?;
+    if edition.is_portable() {
+        portable::write(&files, out)?;
+    } else {
+        write::write(&files, out)?;
+    }
+    println!("{} files written to {}", files.len(), out.display());
+    Ok(())
+}
+
+/// All files of one edition as they are written; for a host with the portable edition to
+/// download, the offline copy's list, and compressed forms.
+///
+/// # Errors
+/// Every fault of the content at once, or what kept a page from being made.
+pub fn rendered(root: &Path, wasm: &Wasm, edition: &Edition) -> Result<Files> {
     let content = Content::load(root)?;
     let page_files = PageFiles::load(root)?;
     let inputs = Inputs {
@@ -23,21 +39,13 @@ pub fn build(root: &Path, wasm: &Wasm, edition: &Edition, out: &Path) -> Result<
         wasm,
     };
     let mut files = render(&inputs, edition)?;
-    if edition.is_portable() {
-        portable::write(&files, out)?;
-    } else {
+    if !edition.is_portable() {
         portable::add_download(&mut files, &inputs)?;
-        finish(&mut files, &page_files)?;
-        write::write(&files, out)?;
+        service_worker::add(&mut files, &page_files)?;
+        let mut packed = Cache::default();
+        packed
+            .add(&mut files, Effort::Thorough)
+            .context("compressing")?;
     }
-    println!("{} files written to {}", files.len(), out.display());
-    Ok(())
-}
-
-/// What only a host needs: the offline copy's list and the compressed forms.
-fn finish(files: &mut Files, page_files: &PageFiles) -> Result<()> {
-    service_worker::add(files, page_files)?;
-    Cache::default()
-        .add(files, Effort::Thorough)
-        .context("compressing")
+    Ok(files)
 }

@@ -7,6 +7,7 @@
 //! [`portable`] or [`serve`] hands them on.
 
 pub mod assets;
+pub mod bench;
 pub mod building;
 pub mod calc;
 pub mod cli;
@@ -15,6 +16,7 @@ pub mod edition;
 pub mod families;
 pub mod hashing;
 pub mod inspection;
+pub mod lighthouse;
 pub mod links;
 pub mod mime;
 pub mod page;

@@ -2,7 +2,7 @@
 
 use site::cli::{Command, USAGE, parse};
 use site::wasm::{Wasm, compile};
-use site::{building, calc, repository, serve, testing};
+use site::{bench, building, calc, lighthouse, repository, serve, testing};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
@@ -40,9 +40,8 @@ fn carry_out(command: Command) -> anyhow::Result<()> {
         }
         Command::Serve { port } => serve::run(&root, port),
         Command::Test => testing::run(&root),
-        Command::Bench { .. } | Command::Lighthouse { .. } => {
-            anyhow::bail!("not yet")
-        }
+        Command::Bench { group, json } => bench::run(&root, group.as_deref(), json),
+        Command::Lighthouse { all } => lighthouse::run(&root, all),
         Command::Calc(_) | Command::Help => {
             println!("{USAGE}");
             Ok(())

@@ -9,7 +9,7 @@ mod counts;
 mod needs;
 mod step;
 
-use crate::tools::{NodeTools, install, node_tools};
+use crate::tools::{NodeTools, find, install, node_tools};
 use crate::wasm::{TARGET, Wasm, cargo, compile, target_folder};
 use anyhow::{Context, Result, bail};
 use builds::Builds;
@@ -70,7 +70,7 @@ fn wasm(root: &Path) -> Result<Command> {
         .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
         .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", settings)
         .env("WASM_BINDGEN_TEST_TIMEOUT", WASM_PATIENCE)
-        .env("CHROMEDRIVER", "chromedriver");
+        .env("CHROMEDRIVER", find("chromedriver")?);
     Ok(command)
 }
 

@@ -2,6 +2,8 @@
 
 mod apt;
 mod npm;
+mod path;
 
 pub use apt::{Need, install};
 pub use npm::{NodeTools, node_tools};
+pub use path::find;

@@ -36,6 +36,20 @@ impl Wasm {
             .filter_map(|(name, bound)| Some((name, bound.as_ref()?)))
     }
 
+    /// Programs of a few bytes, for tests and benchmarks of what stands around them.
+    pub fn stand_in() -> Self {
+        let bound = Bound {
+            script: "let wasm_bindgen;".to_owned(),
+            types: String::new(),
+            wasm: b"\0asm\x01\0\0\0".to_vec(),
+        };
+        Self {
+            study: Some(bound.clone()),
+            lookup: Some(bound.clone()),
+            api: Some(bound),
+        }
+    }
+
     /// Binds the compiled wasm files of a folder.
     ///
     /// # Errors
