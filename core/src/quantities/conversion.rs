@@ -10,6 +10,9 @@
 //! The frequencies add without a model error: the mixer makes sums and differences of
 //! the frequencies that reach it, and the rest of the set picks one. What is left is
 //! the rounding of `f64`, below one part in 10^15 of the largest term.
+//!
+//! The functions take any frequency above zero; the ranges in which the catalogue
+//! accepts what is typed are in [`range`](super::range).
 
 mod error;
 #[cfg(test)]
@@ -155,6 +158,8 @@ pub fn image_is_a_sum(dial: Frequency, intermediate: Frequency, side: Side) -> b
 /// The difference that the mixer makes, |signal − oscillator|; 0 Hz where they are the
 /// same.
 ///
+/// [E. W. Roddy and J. Coolen, Electronic Communications, section 7.3]
+///
 /// ```
 /// use superhet::quantities::conversion::difference;
 /// use superhet::units::Frequency;
@@ -183,6 +188,8 @@ pub fn sum(signal: Frequency, oscillator: Frequency) -> Frequency {
 ///
 /// # Errors
 /// With the oscillator above, it must run above F, or no station is left.
+///
+/// [[`oscillator`] solved for the dial]
 ///
 /// ```
 /// use superhet::quantities::conversion::{Side, dial};
@@ -232,7 +239,7 @@ pub const fn old_dial_frequency(wavelength: Wavelength) -> Frequency {
     Frequency::hz(OLD_DIAL_SPEED / wavelength.to_m())
 }
 
-/// The pitch of two carriers heard together, |f1 − f2|.
+/// The pitch of two carriers heard together, |f1 − f2|. Common practice, no source.
 ///
 /// ```
 /// use superhet::quantities::conversion::beat;
@@ -246,7 +253,10 @@ pub fn beat(first: Frequency, second: Frequency) -> Frequency {
 }
 
 /// The pitch of the whistle that a harmonic of F makes with a station that the set is
-/// exactly in tune with, |harmonic·F − signal|.
+/// exactly in tune with, |harmonic·F − signal|. Common practice, no source.
+///
+/// Where the set is off tune by d the intermediate frequency is off by d, and the pitch
+/// moves by `harmonic` times d.
 ///
 /// ```
 /// use superhet::quantities::conversion::whistle;
@@ -262,6 +272,7 @@ pub fn whistle(signal: Frequency, intermediate: Frequency, harmonic: u32) -> Fre
 
 /// The pitch of a station and its image heard together, |2·oscillator − f1 − f2|: each
 /// makes its own intermediate frequency, and this is the distance between the two.
+/// Common practice, no source.
 ///
 /// ```
 /// use superhet::quantities::conversion::image_whistle;
