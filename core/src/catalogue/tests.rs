@@ -289,6 +289,16 @@ fn refusals_carry_the_name_that_could_be_read() {
 }
 
 #[test]
+fn an_expression_has_a_greatest_length() {
+    let padded = |length: usize| format!("{:length$}", "beat?f1=909kHz&f2=900kHz");
+    let longest = evaluate(&padded(super::LONGEST)).map(|answer| answer.text);
+    assert_eq!(longest, Ok(String::from("9 kHz")));
+    let refusal = evaluate(&padded(super::LONGEST + 1)).unwrap_err();
+    let sentence = "an expression has at most 4000 bytes; this one is longer";
+    assert_eq!((refusal.sentence(), refusal.name()), (sentence, "beat"));
+}
+
+#[test]
 fn escapes_are_decoded_and_a_lone_percent_sign_is_itself() {
     let text = |expression: &str| evaluate(expression).map(|answer| answer.text);
     let wanted = Ok(String::from("1670 kHz"));

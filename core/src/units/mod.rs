@@ -23,6 +23,8 @@ mod power;
 mod ratio;
 mod resistance;
 mod rounding;
+#[cfg(test)]
+mod tests;
 mod voltage;
 mod wavelength;
 
