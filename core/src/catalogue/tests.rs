@@ -289,6 +289,13 @@ fn refusals_carry_the_name_that_could_be_read() {
 }
 
 #[test]
+fn nothing_is_never_minus_nothing() {
+    let exact = "tracking-error?dial=600kHz&f1=600kHz&f2=950kHz&f3=1500kHz&if=455kHz&side=above";
+    let answer = evaluate(exact).unwrap();
+    assert_eq!((answer.value.to_bits(), answer.text.as_str()), (0, "0 Hz"));
+}
+
+#[test]
 fn an_expression_has_a_greatest_length() {
     let padded = |length: usize| format!("{:length$}", "beat?f1=909kHz&f2=900kHz");
     let longest = evaluate(&padded(super::LONGEST)).map(|answer| answer.text);
