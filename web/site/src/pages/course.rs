@@ -46,7 +46,9 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 p.lead {
                     "Sixteen lessons make the course. "
                     strong { (written(lessons.len())) }
-                    " The others are planned and stand here so that you can see where it goes."
+                    @if lessons.len() < SUBJECTS.len() {
+                        " The others are planned and stand here so that you can see where it goes."
+                    }
                 }
                 ol.course {
                     @for (number, subject) in (1..).zip(SUBJECTS) {
@@ -66,13 +68,19 @@ pub(super) fn page(site: &Site<'_>) -> Page {
     }
 }
 
+/// The numbers of lessons that may be written, in words.
+const COUNTS: [&str; 17] = [
+    "None", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten",
+    "Eleven", "Twelve", "Thirteen", "Fourteen", "Fifteen", "Sixteen",
+];
+
 /// How much of the course exists, as a sentence.
 fn written(count: usize) -> String {
-    match count {
-        0 => "None is written yet.".to_owned(),
-        1 => "One is written.".to_owned(),
-        16 => "All are written.".to_owned(),
-        _ => format!("{count} are written."),
+    match (count, COUNTS.get(count)) {
+        (16, _) => "All are written.".to_owned(),
+        (0 | 1, Some(words)) => format!("{words} is written."),
+        (_, Some(words)) => format!("{words} are written."),
+        (_, None) => format!("{count} are written."),
     }
 }
 
@@ -119,7 +127,7 @@ fn read_first(lesson: &Listing, all: &[Listing]) -> Option<String> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Listing, read_first};
+    use super::{Listing, read_first, written};
 
     fn listing(number: u32, slug: &str, needs: &[&str]) -> Listing {
         Listing {
@@ -148,5 +156,12 @@ mod tests {
             read_first(&all[2], &all).as_deref(),
             Some("Read lessons 1 and 2 first.")
         );
+    }
+
+    #[test]
+    fn how_much_is_written_is_a_sentence() {
+        assert_eq!(written(1), "One is written.");
+        assert_eq!(written(3), "Three are written.");
+        assert_eq!(written(16), "All are written.");
     }
 }

@@ -34,10 +34,9 @@ pub(super) fn controls() -> Markup {
 /// The offer to somebody whose storage is empty, hidden until `study` shows it.
 pub(super) fn restore_offer() -> Markup {
     html! {
-        p #place-restore .restore hidden {
-            "Been here before? "
-            button #place-restore-open type="button" { "Open your saved file" }
-            " or follow your own link."
+        div #place-restore .restore hidden {
+            p { "Been here before? Follow the link that you copied then, or open the file that you saved." }
+            button #place-restore-open type="button" { "Open my saved file" }
         }
     }
 }
