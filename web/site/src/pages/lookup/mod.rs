@@ -109,3 +109,76 @@ fn link(view: &View) -> Markup {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::main;
+    use lookup::{Form, look_up, view};
+    use std::collections::BTreeSet;
+
+    /// Names in `data-slot`, each of which must stand on one element.
+    fn slots(page: &str) -> BTreeSet<&str> {
+        let mut found = BTreeSet::new();
+        for part in page.split("data-slot=\"").skip(1) {
+            let name = part.split('"').next().unwrap_or_default();
+            assert!(found.insert(name), "two elements have the slot {name}");
+        }
+        found
+    }
+
+    /// Verbs whose second field is no slot but the name of a box.
+    const NO_SLOT: [&str; 2] = ["field", "keep"];
+
+    #[test]
+    fn every_slot_the_program_fills_is_on_the_page() {
+        let page = main(&view(&Form::default()), "").into_string();
+        let on_page = slots(&page);
+        let requests = [
+            "do=open\ndial=945kHz\nif=470kHz\nside=left",
+            "do=show\ndial=250\ndial-unit=m",
+            "do=show\ndial=abc\nfind=if",
+        ];
+        for request in requests {
+            for line in look_up(request).lines() {
+                let mut fields = line.split('\t');
+                let verb = fields.next().unwrap_or_default();
+                let Some(name) = fields.next().filter(|_| !NO_SLOT.contains(&verb)) else {
+                    continue;
+                };
+                assert!(on_page.contains(name), "{request:?}: no slot for {line:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn every_box_the_program_fills_is_on_the_page() {
+        let page = main(&view(&Form::default()), "").into_string();
+        for line in look_up("do=open").lines() {
+            if let Some(name) = line
+                .strip_prefix("field\t")
+                .and_then(|rest| rest.split('\t').next())
+            {
+                assert!(page.contains(&format!(" name=\"{name}\"")), "no box {name}");
+            }
+        }
+    }
+
+    /// What is written at build time is what the program would write: nothing moves.
+    #[test]
+    fn the_page_is_written_as_the_program_would_fill_it() {
+        let page = main(&view(&Form::default()), "").into_string();
+        for line in look_up("do=open").lines() {
+            let fields: Vec<&str> = line.split('\t').collect();
+            let ["text", name, text] = fields[..] else {
+                continue;
+            };
+            let at = page.find(&format!("data-slot=\"{name}\"")).expect(name);
+            let element = &page[at..];
+            let written = &element[element.find('>').map_or(0, |end| end + 1)..];
+            assert!(
+                written.starts_with(text),
+                "{name}: {text:?} is not what stands there"
+            );
+        }
+    }
+}
