@@ -213,12 +213,12 @@ fn beside_answer(form: &Form, solved: &Solved) -> String {
 
 /// The set in one line; without an IF it asks for one.
 fn set_line(intermediate: Frequency, side: Side, form: &Form) -> String {
-    let whose = if is_example(form) {
-        "Example set: "
+    let asks = if is_example(form) {
+        "Choose your IF; now "
     } else {
         ""
     };
-    [whose, &beside(intermediate, side), ", ", form.region.name()].concat()
+    [asks, &beside(intermediate, side), ", ", form.region.name()].concat()
 }
 
 /// "read as 1200 kHz", so that a slip is seen.
