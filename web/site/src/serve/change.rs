@@ -29,6 +29,8 @@ impl Change {
         }
         let is_code = name.ends_with(".rs") || *name == "Cargo.toml";
         match parts[..] {
+            // Drawn into the shell when the tool is compiled.
+            ["web", "pages", "icons", "source", ..] => Some(Self::Tool),
             ["lessons", ..] | ["web", "pages", ..] => Some(Self::Content),
             ["web", "study" | "lookup" | "api" | "listening", ..] if is_code => Some(Self::Wasm),
             ["core", ..] | ["web", "figures" | "site", ..] if is_code => Some(Self::Tool),
@@ -49,6 +51,7 @@ mod tests {
         let of = |path: &str| Change::of(Path::new(path));
         assert_eq!(of("lessons/05-the-image.md"), Some(Change::Content));
         assert_eq!(of("web/pages/css/base.css"), Some(Change::Content));
+        assert_eq!(of("web/pages/icons/source/mark.svg"), Some(Change::Tool));
         assert_eq!(of("web/lookup/src/lib.rs"), Some(Change::Wasm));
         assert_eq!(of("core/src/units/frequency.rs"), Some(Change::Tool));
         assert_eq!(of("web/figures/src/svg.rs"), Some(Change::Tool));

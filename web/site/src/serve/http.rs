@@ -60,7 +60,16 @@ fn fault_page(fault: &str, version: &str) -> Answer {
 
 #[cfg(test)]
 mod tests {
-    use super::fault_page;
+    use super::{fault_page, router};
+    use crate::render::Files;
+    use crate::serve::current::{Current, Version};
+    use crate::server::Store;
+    use std::io::{Read as _, Write as _};
+    use std::net::{SocketAddr, TcpStream};
+    use std::sync::Arc;
+    use std::time::Duration;
+    use tokio::net::TcpListener;
+    use tokio::runtime::Runtime;
 
     #[test]
     fn a_fault_is_shown_as_text_and_goes_when_it_is_mended() {
@@ -72,5 +81,76 @@ mod tests {
             "{page}"
         );
         assert!(page.contains("data-version=\"five\""));
+    }
+
+    fn version(name: &str, fault: Option<&str>) -> Version {
+        let mut files = Files::new();
+        files.insert("index.html".to_owned(), name.as_bytes().to_vec());
+        Version {
+            name: name.to_owned(),
+            store: Store::new(files),
+            fault: fault.map(str::to_owned),
+        }
+    }
+
+    /// A server on a port of its own, as long as the runtime lives.
+    fn start(current: &Arc<Current>) -> (Runtime, SocketAddr) {
+        let runtime = Runtime::new().unwrap();
+        let listener = runtime.block_on(TcpListener::bind("127.0.0.1:0")).unwrap();
+        let address = listener.local_addr().unwrap();
+        let router = router(Arc::clone(current));
+        runtime.spawn(async move { axum::serve(listener, router).await });
+        (runtime, address)
+    }
+
+    fn ask(address: SocketAddr, path: &str) -> TcpStream {
+        let mut stream = TcpStream::connect(address).unwrap();
+        let patience = Some(Duration::from_secs(10));
+        stream.set_read_timeout(patience).unwrap();
+        write!(
+            stream,
+            "GET {path} HTTP/1.1\r\nHost: x\r\nAccept: text/html\r\n\r\n"
+        )
+        .unwrap();
+        stream
+    }
+
+    /// Reads on until a text has come.
+    fn until(stream: &mut TcpStream, wanted: &str) -> String {
+        let mut said = String::new();
+        let mut piece = [0; 4096];
+        while !said.contains(wanted) {
+            let count = stream.read(&mut piece).unwrap();
+            assert!(count > 0, "ended without {wanted:?}: {said}");
+            said.push_str(&String::from_utf8_lossy(&piece[..count]));
+        }
+        said
+    }
+
+    #[test]
+    fn pages_hear_the_version_in_place_and_each_new_one() {
+        let current = Arc::new(Current::default());
+        current.put(version("first", None));
+        let (_runtime, address) = start(&current);
+        let mut stream = ask(address, "/reload-events");
+        let head = until(&mut stream, "data: first\n\n");
+        assert!(head.contains("content-type: text/event-stream"), "{head}");
+        current.put(version("second", None));
+        until(&mut stream, "data: second\n\n");
+    }
+
+    #[test]
+    fn a_faulty_version_shows_what_is_wrong_in_place_of_the_page() {
+        let current = Arc::new(Current::default());
+        current.put(version("whole", None));
+        let (_runtime, address) = start(&current);
+        let said = until(&mut ask(address, "/"), "whole");
+        assert!(said.starts_with("HTTP/1.1 200"), "{said}");
+        current.put(version("broken", Some("lessons/a.md:1:1: nothing here")));
+        let said = until(&mut ask(address, "/"), "</html>");
+        assert!(
+            said.starts_with("HTTP/1.1 500") && said.contains("lessons/a.md:1:1"),
+            "{said}"
+        );
     }
 }

@@ -96,6 +96,8 @@ fn journeys(root: &Path, builds: &Builds, tools: &Path) -> Command {
         .current_dir(root)
         .args(["test", "--package", "checks", "--features", "browser"])
         .args(["--lib", "--test", "journeys*", "--no-fail-fast"])
+        // A journey's error says where it failed; the way through the runtime does not.
+        .env("RUST_LIB_BACKTRACE", "0")
         .env("BEFORE_THE_BENCH_SITE", &builds.site)
         .env("BEFORE_THE_BENCH_SUB_PATH_SITE", &builds.under_sub_path)
         .env("BEFORE_THE_BENCH_PORTABLE", &builds.portable)
