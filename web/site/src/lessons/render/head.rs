@@ -1,0 +1,63 @@
+//! The head of a lesson: place, title, what to read first, goals, cautions.
+
+use super::Drawing;
+use super::inline::Manner;
+use crate::lessons::lesson::Lesson;
+use crate::lessons::prose::plain;
+use maud::{Markup, html};
+
+/// One sentence for search engines: where the lesson stands and what it is for.
+pub(super) fn description(lesson: &Lesson) -> String {
+    let goal = lesson
+        .goals
+        .first()
+        .map(|goal| plain(goal))
+        .unwrap_or_default();
+    format!(
+        "Lesson {} on how an AM superhet works, {} minutes. {goal}.",
+        lesson.number, lesson.front.minutes
+    )
+}
+
+/// The head, and the cautions where the reader comes near a set.
+pub(super) fn head(drawing: &Drawing<'_>) -> Markup {
+    let lesson = drawing.lesson;
+    html! {
+        header.lesson-head {
+            p.kicker { "Lesson " (lesson.number) " · " (lesson.front.minutes) " minutes" }
+            h1 { (drawing.run(&lesson.title, Manner::LINE)) }
+            (read_first(drawing))
+            div.goals {
+                p { "After this lesson you can:" }
+                ul {
+                    @for goal in &lesson.goals { li { (drawing.run(goal, Manner::LINE)) } }
+                }
+            }
+        }
+        @if lesson.front.near_a_set {
+            div.caution role="note" aria-label="Cautions" {
+                (drawing.blocks(&drawing.course.cautions.blocks))
+            }
+        }
+    }
+}
+
+fn read_first(drawing: &Drawing<'_>) -> Markup {
+    let needs = drawing.lesson.front.needs.iter();
+    let needed: Vec<&Lesson> = needs
+        .filter_map(|slug| drawing.course.lesson(slug.get_ref()))
+        .collect();
+    html! {
+        @if !needed.is_empty() {
+            p.read-first {
+                "Read first: "
+                @for (index, lesson) in needed.iter().enumerate() {
+                    @if index > 0 { @if index + 1 == needed.len() { " and " } @else { ", " } }
+                    a href=(drawing.links.page(&lesson.path())) {
+                        "lesson " (lesson.number) ", “" (lesson.plain_title()) "”"
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,102 @@
+//! A lesson as a page.
+//!
+//! Everything stands in the page from the start and is complete without its program;
+//! what only the program can do is hidden until the program shows it.
+//!
+//! | markup | what it is |
+//! | --- | --- |
+//! | `article.lesson[data-lesson]` | the lesson, with its slug |
+//! | `header.lesson-head` with `p.kicker`, `h1`, `p.read-first`, `div.goals` | its head |
+//! | `div.caution` | the cautions, where the reader comes near a set |
+//! | `data.number[data-kind]` | a number: `calc` with `data-quantity`, `data-expression`, `data-value` (SI) and `data-typed` (parameters that the author typed beside it), `given` with `data-given`, `fact` with `data-fact` |
+//! | `a.fact` | the way from a fact to its source |
+//! | `a.term`, `aside.meanings dl` with `dt#term-…`, `a.back` | a term, its meaning, and the way back |
+//! | `section.predict` with `p.question`, `label.choice[data-right or data-belief]`, `button.commit`, `details` with `p.settled`, `p.because` | a prediction |
+//! | `section.worked` with three `div.example`: `p.ask`, `ol.steps`, `details.blank` | a worked example |
+//! | `section.misconception#misconception-…` with `p.belief` | a belief and its case |
+//! | `section.formula[data-formula] details` with `math` and `dl.letters` | a formula that can be skipped |
+//! | `section.problem[data-problem]` with the family as JSON, `div.on-paper` | a problem |
+//! | `section.carry` | the last section |
+//! | `section.sources ol` with `li#source-…`, `ul.places` | sources, and where in them |
+//! | `nav.onward` with `a.previous`, `a.next` | the lessons before and after |
+//! | `div.table` around each table, `.to-right`, `.to-centre` on its cells | so that a wide one scrolls by itself |
+
+mod belief;
+mod drawing;
+mod figure;
+mod formula;
+mod head;
+mod inline;
+mod meanings;
+mod number;
+mod onward;
+mod predict;
+mod problem;
+mod prose;
+mod sources;
+mod worked;
+
+pub(crate) use drawing::Drawing;
+pub(crate) use sources::Cited;
+
+use super::block::Block;
+use super::blocks::Part;
+use crate::page::{Page, Program};
+use maud::{Markup, html};
+use pulldown_cmark::HeadingLevel;
+
+/// A lesson as a page.
+pub(crate) fn page(drawing: &Drawing<'_>) -> anyhow::Result<Page> {
+    let lesson = drawing.lesson;
+    Ok(Page {
+        path: lesson.path(),
+        title: lesson.plain_title(),
+        description: head::description(lesson),
+        styles: &["lesson.css", "study.css"],
+        program: Program::Study,
+        main: article(drawing)?,
+    })
+}
+
+fn article(drawing: &Drawing<'_>) -> anyhow::Result<Markup> {
+    let parts = &drawing.lesson.parts;
+    let last = parts.iter().rposition(is_section).unwrap_or(parts.len());
+    let (before, carry) = parts.split_at(last);
+    let head = head::head(drawing);
+    let before = drawing.parts(before)?;
+    let carry = drawing.parts(carry)?;
+    Ok(html! {
+        article.lesson data-lesson=(drawing.lesson.slug) {
+            (head)
+            (before)
+            section.carry { (carry) }
+            (meanings::meanings(drawing))
+            (sources::section(drawing))
+            (onward::onward(drawing))
+        }
+    })
+}
+
+fn is_section(part: &Part) -> bool {
+    matches!(part, Part::Prose(Block::Heading(HeadingLevel::H2, ..)))
+}
+
+impl Drawing<'_> {
+    fn parts(&self, parts: &[Part]) -> anyhow::Result<Markup> {
+        let drawn = parts.iter().map(|part| self.part(part));
+        let drawn: Vec<Markup> = drawn.collect::<anyhow::Result<_>>()?;
+        Ok(html! { @for part in &drawn { (part) } })
+    }
+
+    fn part(&self, part: &Part) -> anyhow::Result<Markup> {
+        Ok(match part {
+            Part::Prose(block) => self.block(block),
+            Part::Figure(figure) => self.figure(figure)?,
+            Part::Predict(predict) => self.predict(predict)?,
+            Part::Worked(worked) => self.worked(worked)?,
+            Part::Misconception(block) => self.belief(block),
+            Part::Formula(block) => self.formula(block)?,
+            Part::Problem(block) => self.problem(block)?,
+        })
+    }
+}

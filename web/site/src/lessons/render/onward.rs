@@ -1,0 +1,36 @@
+//! The ways to the lessons before and after.
+
+use super::Drawing;
+use crate::lessons::lesson::Lesson;
+use maud::{Markup, html};
+
+/// The lessons before and after, as far as they are written.
+pub(super) fn onward(drawing: &Drawing<'_>) -> Markup {
+    let number = drawing.lesson.number;
+    let lessons = &drawing.course.lessons;
+    let previous = lessons.iter().rev().find(|lesson| lesson.number < number);
+    let next = lessons.iter().find(|lesson| lesson.number > number);
+    html! {
+        nav.onward aria-label="Lessons before and after" {
+            (way(drawing, previous, "previous", "prev", "Before"))
+            (way(drawing, next, "next", "next", "Next"))
+            a.course href=(drawing.links.page("lessons/")) { "All lessons" }
+        }
+    }
+}
+
+fn way(
+    drawing: &Drawing<'_>,
+    lesson: Option<&Lesson>,
+    class: &str,
+    rel: &str,
+    word: &str,
+) -> Markup {
+    html! {
+        @if let Some(lesson) = lesson {
+            a class=(class) rel=(rel) href=(drawing.links.page(&lesson.path())) {
+                (word) ": lesson " (lesson.number) ", " (lesson.plain_title())
+            }
+        }
+    }
+}

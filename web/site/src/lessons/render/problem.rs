@@ -1,0 +1,82 @@
+//! A problem on the page: the family for the program, and one problem on paper.
+
+use super::Drawing;
+use crate::lessons::blocks::ProblemBlock;
+use crate::lessons::scan::numbers_with_unit;
+use anyhow::Context;
+use maud::{Markup, PreEscaped, html};
+use superhet::problems::problem::{Answer, Part};
+use superhet::problems::{Level, Problem, generate};
+
+/// The seed of the problem that stands on the page; which one it is does not matter.
+const SEED: u32 = 1;
+
+impl Drawing<'_> {
+    /// A problem of a family.
+    pub(super) fn problem(&self, block: &ProblemBlock) -> anyhow::Result<Markup> {
+        let registered = self.families.find(&block.family);
+        let registered =
+            registered.with_context(|| format!("no problem family {}", block.family))?;
+        // No text of a family can end the element, whatever it holds.
+        let json = self.families.json(&block.family)?.replace('<', "\\u003c");
+        let problem = generate(&registered.family, Level::One, SEED)?;
+        Ok(html! {
+            section.problem #{ "problem-" (block.family) } data-problem=(block.family) aria-label="A problem" {
+                p.slip-name { "Your turn" }
+                script type="application/json" { (PreEscaped(json)) }
+                div.on-paper { (on_paper(&problem)) }
+            }
+        })
+    }
+}
+
+/// A problem that is worked on paper: hints, answers and steps are folded away.
+fn on_paper(problem: &Problem) -> Markup {
+    html! {
+        p.scene { (whole(&problem.scene)) }
+        @for part in &problem.parts {
+            p.question { (whole(&part.ask)) }
+            @match &part.answer {
+                Answer::Number(number) => p.precision { "Answer " (whole(&number.precision_text)) "." },
+                Answer::Choice(choices) => ul.options { @for choice in choices { li { (choice.text) } } },
+            }
+            @for (index, hint) in part.hints.iter().enumerate() {
+                details.hint {
+                    summary { @if index == 0 { "A hint" } @else { "Another hint" } }
+                    p { (whole(hint)) }
+                }
+            }
+            details.answer {
+                summary { "Answer and steps" }
+                (answer(part))
+                ol.steps { @for step in &part.steps { li { (whole(step)) } } }
+            }
+        }
+    }
+}
+
+fn answer(part: &Part) -> Markup {
+    html! {
+        @match &part.answer {
+            Answer::Number(number) => p.right { data.number value=(number.value) { (number.text) } },
+            Answer::Choice(choices) => {
+                @for choice in choices.iter().filter(|choice| choice.right) {
+                    p.right { (choice.text) }
+                }
+            },
+        }
+    }
+}
+
+/// The words, with no line's end between a number and its unit.
+fn whole(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut at = 0;
+    for range in numbers_with_unit(text) {
+        out.push_str(&text[at..range.start]);
+        out.push_str(&text[range.clone()].replace(' ', "\u{a0}"));
+        at = range.end;
+    }
+    out.push_str(&text[at..]);
+    out
+}
