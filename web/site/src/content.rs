@@ -1,5 +1,7 @@
 //! Everything an author wrote, read and checked.
 
+use crate::families::Families;
+use crate::lessons::Lessons;
 use crate::report::Report;
 use std::path::{Path, PathBuf};
 
@@ -8,6 +10,10 @@ use std::path::{Path, PathBuf};
 pub struct Content {
     /// The repository's root.
     pub root: PathBuf,
+    /// The lessons and the lists beside them.
+    pub lessons: Lessons,
+    /// The problem families.
+    pub families: Families,
 }
 
 impl Content {
@@ -16,9 +22,13 @@ impl Content {
     /// # Errors
     /// Every fault of every file at once, each with its place.
     pub fn load(root: &Path) -> Result<Self, Report> {
-        let report = Report::default();
+        let mut report = Report::default();
+        let families = Families::load(root, &mut report);
+        let lessons = Lessons::load(root, &families, &mut report);
         report.or(Self {
             root: root.to_path_buf(),
+            lessons,
+            families,
         })
     }
 }

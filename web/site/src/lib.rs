@@ -16,6 +16,7 @@ pub mod edition;
 pub mod families;
 pub mod hashing;
 pub mod inspection;
+pub mod lessons;
 pub mod lighthouse;
 pub mod links;
 pub mod mime;

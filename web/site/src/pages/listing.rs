@@ -30,8 +30,18 @@ impl Listing {
 }
 
 /// The lessons that exist, in the order of the course.
-pub(super) fn lessons(_site: &Site<'_>) -> Vec<Listing> {
-    Vec::new()
+pub(super) fn lessons(site: &Site<'_>) -> Vec<Listing> {
+    let summaries = site.content.lessons.summaries();
+    summaries
+        .map(|lesson| Listing {
+            number: lesson.number,
+            slug: lesson.slug,
+            title: lesson.title,
+            minutes: lesson.minutes,
+            goals: lesson.goals.iter().map(|goal| html! { (goal) }).collect(),
+            needs: lesson.needs,
+        })
+        .collect()
 }
 
 /// A lesson as `study` reads it.

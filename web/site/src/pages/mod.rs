@@ -20,11 +20,13 @@ use anyhow::Result;
 /// # Errors
 /// When a page cannot be made from the content.
 pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
-    Ok(vec![
+    let mut pages = vec![
         home::page(site),
         course::page(site),
         lookup::page(site),
         about::page(site),
         not_found::page(site),
-    ])
+    ];
+    pages.extend(site.content.lessons.pages(site)?);
+    Ok(pages)
 }

@@ -1,0 +1,115 @@
+//! The lessons: read, checked number by number and word by word, and drawn as pages.
+//!
+//! The format is described in `lessons/README.md`. Everything wrong is collected in one
+//! report; nothing is drawn from a course that has faults.
+//!
+//! The order of the work: [`course`] reads the files ([`front_matter`], [`markdown`],
+//! [`blocks`], [`lists`]), [`checks`] holds every rule against them, [`render`] draws.
+
+mod block;
+mod blocks;
+mod checks;
+mod counts;
+mod course;
+mod extract;
+mod front_matter;
+mod givens;
+mod lesson;
+mod lists;
+mod markdown;
+mod mathml;
+mod printed;
+mod prose;
+mod render;
+mod scan;
+mod source_text;
+mod summary;
+mod target;
+#[cfg(test)]
+mod tests;
+mod texts;
+mod words;
+
+pub use counts::Counts;
+pub use summary::Summary;
+
+use crate::families::{Families, References};
+use crate::page::Page;
+use crate::render::Site;
+use crate::report::Report;
+use course::{Course, CourseFiles};
+use maud::{Markup, html};
+use render::{Cited, Drawing};
+use std::path::Path;
+use words::Phrases;
+
+/// The lessons and the lists beside them, read and checked.
+#[derive(Clone, Debug)]
+pub struct Lessons {
+    course: Course,
+}
+
+impl Lessons {
+    /// Reads and checks the folder `lessons` under the repository's root; what is wrong
+    /// goes to the report.
+    pub fn load(root: &Path, families: &Families, report: &mut Report) -> Self {
+        let files = CourseFiles::open(root, report);
+        let course = Course::read(files, report);
+        let known: Vec<&str> = families.newest().map(|it| it.family.id.as_str()).collect();
+        checks::all(&course, &known, report);
+        let lessons = Self { course };
+        lessons.check_families(families, report);
+        lessons
+    }
+
+    /// Holds what the families say about lessons, misconceptions and facts against them.
+    fn check_families(&self, families: &Families, report: &mut Report) {
+        let course = &self.course;
+        let lessons: Vec<&str> = course.lessons.iter().map(|it| it.slug.as_str()).collect();
+        let misconceptions = course.misconceptions.all().iter();
+        let misconceptions: Vec<&str> = misconceptions.map(|it| it.id.get_ref().as_str()).collect();
+        let facts = course.sources.facts().iter();
+        let facts = facts.map(|it| (it.id.get_ref().as_str(), it.text.get_ref().as_str()));
+        let facts: Vec<(&str, &str)> = facts.collect();
+        let references = References {
+            lessons: &lessons,
+            misconceptions: &misconceptions,
+            facts: &facts,
+        };
+        families.check_references(&references, report);
+    }
+
+    /// What lists of the lessons show, in the order of the course.
+    pub fn summaries(&self) -> impl Iterator<Item = Summary> {
+        self.course.lessons.iter().map(Summary::of)
+    }
+
+    /// What each lesson holds, counted.
+    pub fn counts(&self) -> impl Iterator<Item = Counts> {
+        self.course.lessons.iter().map(Counts::of)
+    }
+
+    /// The pages of all lessons.
+    ///
+    /// # Errors
+    /// When a part cannot be drawn that the check has let through.
+    pub fn pages(&self, site: &Site<'_>) -> anyhow::Result<Vec<Page>> {
+        let phrases = Phrases::of_terms(&self.course.glossary);
+        let lessons = self.course.lessons.iter();
+        lessons
+            .map(|lesson| {
+                let links = site.links(&lesson.path());
+                let families = &site.content.families;
+                let drawing = Drawing::new(&self.course, lesson, &phrases, families, &links);
+                render::page(&drawing)
+            })
+            .collect()
+    }
+
+    /// Every publication that the lessons draw on, as list items.
+    pub fn sources(&self) -> Markup {
+        html! {
+            @for source in self.course.sources.sources() { li { (Cited(source)) } }
+        }
+    }
+}

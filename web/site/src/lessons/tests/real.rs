@@ -1,0 +1,61 @@
+//! The lessons as they are.
+
+use crate::families::Families;
+use crate::lessons::{Counts, Lessons};
+use crate::report::Report;
+use std::path::Path;
+use std::time::{Duration, Instant};
+
+/// The longest that reading and checking the course may take, in a debug build on a
+/// machine with other work to do.
+const LONGEST: Duration = Duration::from_millis(800);
+
+fn lessons() -> Lessons {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let mut report = Report::default();
+    let families = Families::load(&root, &mut report);
+    let started = Instant::now();
+    let lessons = Lessons::load(&root, &families, &mut report);
+    let took = started.elapsed();
+    let said: Vec<String> = report.faults().iter().map(ToString::to_string).collect();
+    assert_eq!(said.join("\n"), "");
+    assert!(took < LONGEST, "reading and checking took {took:?}");
+    lessons
+}
+
+#[test]
+fn they_are_right_and_counted() {
+    let counts: Vec<Counts> = lessons().counts().collect();
+    println!(
+        "{:<34}{:>6}{:>6}{:>7}{:>6}{:>9}{:>9}{:>8}{:>9}{:>10}{:>7}",
+        "lesson",
+        "words",
+        "calc",
+        "given",
+        "fact",
+        "figures",
+        "predict",
+        "worked",
+        "beliefs",
+        "problems",
+        "terms"
+    );
+    for it in &counts {
+        println!(
+            "{:<34}{:>6}{:>6}{:>7}{:>6}{:>9}{:>9}{:>8}{:>9}{:>10}{:>7}",
+            it.slug,
+            it.words,
+            it.calc,
+            it.given,
+            it.facts,
+            it.figures,
+            it.predictions,
+            it.worked,
+            it.misconceptions,
+            it.problems,
+            it.terms
+        );
+        assert!(it.calc > 0, "{} works nothing out", it.slug);
+    }
+    assert!(!counts.is_empty());
+}
