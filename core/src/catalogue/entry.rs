@@ -4,6 +4,9 @@ use super::{Arguments, Kind, Parameter, Refusal};
 use alloc::string::String;
 
 /// A quantity: what it is called, what it is worked out from and how.
+///
+/// In wasm the texts `title`, `symbol`, `formula`, `model_error`, `source` and `example`
+/// are empty.
 #[derive(Clone, Copy, Debug)]
 pub struct Entry {
     /// The name in expressions: lower case and hyphens.

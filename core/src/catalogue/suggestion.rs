@@ -13,7 +13,7 @@ const COMPARED: usize = 40;
 /// those that a few changed letters lead to.
 pub(super) fn nearest<'a>(typed: &str, known: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
     let typed: Vec<char> = typed
-        .to_lowercase()
+        .to_ascii_lowercase()
         .chars()
         .map(|letter| {
             if letter == '_' || letter == ' ' {
@@ -32,7 +32,7 @@ pub(super) fn nearest<'a>(typed: &str, known: impl Iterator<Item = &'a str>) -> 
             (contained || changes <= 1 + name.len() / 4).then_some((changes, name))
         })
         .collect();
-    found.sort();
+    found.sort_unstable();
     found
         .into_iter()
         .take(OFFERED)

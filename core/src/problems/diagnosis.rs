@@ -187,7 +187,7 @@ fn sentence(refused: &ParseError) -> String {
     let says = refused.to_string();
     let mut letters = says.chars();
     match letters.next() {
-        Some(first) => format!("{}{}.", first.to_uppercase(), letters.as_str()),
+        Some(first) => format!("{}{}.", first.to_ascii_uppercase(), letters.as_str()),
         None => says,
     }
 }

@@ -17,6 +17,8 @@
 use alloc::{boxed::Box, format, string::String, vec::Vec};
 use core::fmt;
 
+use crate::units::{Kind, parse};
+
 use super::token::{Token, tokens};
 
 /// An expression as a tree.
@@ -175,8 +177,7 @@ impl<'t> Reader<'t> {
         let token = self.tokens.get(self.next).copied();
         self.next += 1;
         match token {
-            Some(Token::Number(number)) => number
-                .parse()
+            Some(Token::Number(number)) => parse::value(Kind::Ratio, number, None)
                 .map(Expression::Number)
                 .map_err(|_| self.error(&format!("{number:?} is not a number"))),
             Some(Token::Quantity(text)) => Ok(Expression::Quantity(text.into())),

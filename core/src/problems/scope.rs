@@ -47,13 +47,13 @@ impl Value {
         }
     }
 
-    /// As the catalogue reads it, every bit kept: the shortest digits that read back to
-    /// the same number, with the SI unit.
+    /// As the catalogue reads it, every bit kept: digits that read back to the same
+    /// number, with the SI unit.
     fn typed(&self) -> String {
         match self {
-            Value::Number { kind, value } => {
-                format!("{value:e} {}", kind.unit()).trim().to_string()
-            }
+            Value::Number { kind, value } => format!("{} {}", display::exact(*value), kind.unit())
+                .trim()
+                .to_string(),
             Value::Word(word) => word.clone(),
         }
     }

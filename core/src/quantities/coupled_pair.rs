@@ -19,10 +19,10 @@
 
 use core::fmt;
 
-use libm::{expm1, sqrt};
+use libm::{expm1, round, sqrt};
 
 use super::attenuation::{DECIBELS_PER_NEPER_OF_POWER, weaker};
-use crate::units::{Decibels, Frequency};
+use crate::units::{Decibels, Frequency, Kind, display};
 
 /// The farthest from `f0`, as a fraction of it, at which the narrow-band form is given:
 /// one quarter, so that a width is at most half of `f0`.
@@ -57,7 +57,8 @@ impl fmt::Display for NarrowBandError {
             Self::TooWide(fraction) => write!(
                 out,
                 "the narrow-band form holds for widths up to half the tuned frequency: \
-                 this one would be {fraction:.2} times it"
+                 this one would be {} times it",
+                display::text(Kind::Ratio, round(fraction * 100.0) / 100.0)
             ),
         }
     }

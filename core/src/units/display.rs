@@ -25,7 +25,8 @@
 mod tests;
 
 use super::Kind;
-use super::rounding::{SHOWN_DIGITS, to_decimal};
+use super::rounding::{SHOWN_DIGITS, to_decimal, to_digits};
+use alloc::format;
 use alloc::string::String;
 
 /// A unit to show in: used from this first digit and power of ten on.
@@ -170,6 +171,37 @@ pub fn text(kind: Kind, si_value: f64) -> String {
         }
     }
     text
+}
+
+/// Digits that every `f64` reads back from, to the same bit.
+const EXACT_DIGITS: i32 = 17;
+
+/// A finite number in digits that [`parse`](super::parse) reads back to the same bit;
+/// any other in words that it refuses.
+///
+/// Not for people: for handing a worked-out value on as text.
+///
+/// ```
+/// use superhet::units::display;
+/// assert_eq!(display::exact(1_670_000.0), "167e4");
+/// assert_eq!(display::exact(-0.25), "-25e-2");
+/// ```
+#[must_use]
+pub fn exact(value: f64) -> String {
+    if value == 0.0 {
+        return String::from("0");
+    }
+    if !value.is_finite() {
+        return String::from("not a number");
+    }
+    let (mut digits, mut power) = to_digits(value.abs(), EXACT_DIGITS);
+    power -= EXACT_DIGITS - 1;
+    while digits.is_multiple_of(10) {
+        digits /= 10;
+        power += 1;
+    }
+    let sign = if value < 0.0 { "-" } else { "" };
+    format!("{sign}{digits}e{power}")
 }
 
 /// Appends the digits, the first of which has this power of ten.

@@ -102,29 +102,42 @@ fn from_parts(whole: u64, exponent: i32) -> f64 {
 /// The seven digits of a positive finite number, as a whole number from 1 000 000 to
 /// 9 999 999, and the power of ten of the first one.
 pub(super) fn to_decimal(value: f64) -> (u32, i32) {
+    let (digits, power) = to_digits(value, SHOWN_DIGITS);
+    (digits as u32, power)
+}
+
+/// The first `count` digits (at most 17) of a positive finite number, as a whole number
+/// of just so many, and the power of ten of the first one.
+pub(super) fn to_digits(value: f64, count: i32) -> (u64, i32) {
     let (whole, exponent) = parts(value);
+    let limit = 10_u64.pow(count as u32);
+    // The guess below is at most two places too small: 10^(count + 2) must fit.
+    let bits = if count <= SHOWN_DIGITS { 32 } else { 64 };
     let top = exponent + 63 - whole.leading_zeros() as i32;
     // log10(2) is 0.301030; 1233/4096 is a little less and 1234/4096 a little more, so
     // the guess is never too large, and at most two too small.
     let mut power = (top * if top < 0 { 1234 } else { 1233 }) >> 12;
     loop {
-        match scaled_digits(whole, exponent, SHOWN_DIGITS - 1 - power) {
-            digits @ ..10_000_000 => return (digits as u32, power),
-            10_000_000 => return (1_000_000, power + 1),
-            _ => power += 1,
+        let digits = scaled_digits(whole, exponent, count - 1 - power, bits);
+        if digits < limit {
+            return (digits, power);
+        }
+        power += 1;
+        if digits == limit {
+            return (limit / 10, power);
         }
     }
 }
 
-/// `whole · 2^exponent · 10^power` rounded to a whole number.
-fn scaled_digits(whole: u64, exponent: i32, power: i32) -> u64 {
+/// `whole · 2^exponent · 10^power` rounded to a whole number below 2^`bits`.
+fn scaled_digits(whole: u64, exponent: i32, power: i32, bits: u32) -> u64 {
     let mut above = Natural::new(whole);
     let mut below = Natural::new(1);
     above.times_power_of_two(exponent.max(0) as u32);
     below.times_power_of_two((-exponent).max(0) as u32);
     above.times_power_of_ten(power.max(0) as u32);
     below.times_power_of_ten((-power).max(0) as u32);
-    divide(above, below, 32)
+    divide(above, below, bits)
 }
 
 /// A positive finite number as `whole · 2^exponent`.

@@ -1,6 +1,6 @@
 //! What is shown, and that it reads back.
 
-use super::text;
+use super::{exact, text};
 use crate::units::Kind::{
     self, Capacitance, Decibels, Depth, Frequency, Inductance, Integer, Power, Ratio, Resistance,
     Voltage, Wavelength,
@@ -141,5 +141,29 @@ proptest! {
         let significant = digits.trim_start_matches('0').trim_end_matches('0');
         prop_assert!(significant.len() <= 7, "{}", shown);
         prop_assert!(!number.contains('.') || !number.ends_with(['0', '.']), "{}", shown);
+    }
+}
+
+#[test]
+fn exact_digits_of_round_numbers_are_short() {
+    // The nearest number to a tenth is 0.1000000000000000055: not 1 and zeros.
+    for (value, digits) in [(0.0, "0"), (470e3, "47e4"), (0.1, "10000000000000001e-17")] {
+        assert_eq!(exact(value), digits);
+    }
+    assert_eq!(exact(f64::NAN), "not a number");
+}
+
+proptest! {
+    #[test]
+    fn exact_digits_read_back_to_the_same_bit(bits in any::<u64>()) {
+        let value = f64::from_bits(bits & (u64::MAX >> 1));
+        prop_assume!(value.is_finite());
+        let read = parse::value(Decibels, &(exact(value) + " dB"), None);
+        // What parsing refuses as too long or too large never comes from a working.
+        if let Ok(read) = read {
+            prop_assert_eq!(read.to_bits(), value.to_bits());
+        } else {
+            prop_assert!(!(1e-300..1e300).contains(&value), "{}", exact(value));
+        }
     }
 }
