@@ -108,8 +108,8 @@ fn block(left: f64, top: f64, name: &str, does: &str) -> [Node; 3] {
             .at(left, top)
             .with("width", percent(BLOCK_WIDTH))
             .with("height", pixels(BLOCK_HEIGHT)),
-        text("fig-name", 19.0).saying(name),
-        text("fig-soft", 36.0).saying(does),
+        text("fig-name fig-inside", 19.0).saying(name),
+        text("fig-soft fig-inside", 36.0).saying(does),
     ]
 }
 

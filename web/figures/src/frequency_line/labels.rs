@@ -4,7 +4,7 @@ use super::points::{Point, Points};
 use super::{LINE, WIDTH};
 use crate::Node;
 use crate::spread::{Label, spread};
-use crate::text_width::text_width;
+use crate::text_width::{Weight, text_width};
 
 /// The size of a value in the labels, in pixels, as the style sets it.
 const VALUE_SIZE: f64 = 13.0;
@@ -25,10 +25,10 @@ pub(super) fn nodes(points: &Points) -> Vec<Node> {
 
 /// Where a point's label would best stand, and how wide it is.
 fn wanted(point: &Point) -> Label {
-    let value = text_width(&point.quantity.text, VALUE_SIZE);
+    let value = text_width(&point.quantity.text, VALUE_SIZE, Weight::Bold);
     Label {
         wanted: point.at / 100.0 * WIDTH,
-        width: value.max(text_width(point.name, VALUE_SIZE)),
+        width: value.max(text_width(point.name, VALUE_SIZE, Weight::Regular)),
     }
 }
 

@@ -4,7 +4,7 @@ use super::scale::Scale;
 use super::{LINE, WIDTH};
 use crate::Node;
 use crate::coordinate::{percent, pixels};
-use crate::text_width::text_width;
+use crate::text_width::{Weight, text_width};
 use superhet::quantities::bands::{Band, BandKind, bands};
 
 /// Top and height of the strips, and the baseline of their names, in pixels.
@@ -14,7 +14,7 @@ const NAMES: f64 = TOP + HEIGHT + 14.0;
 /// The size of the names, in pixels, as the style sets it.
 const NAME_SIZE: f64 = 12.0;
 /// The least distance between two names, in pixels.
-const GAP: f64 = 8.0;
+const GAP: f64 = 4.0;
 
 /// The bands of the Region that lie on the line, lowest first, each with its name where
 /// there is room for it.
@@ -28,7 +28,7 @@ pub(super) fn nodes(scale: &Scale) -> Vec<Node> {
         let low = scale.percent_at(band.low.to_hz());
         let high = scale.percent_at(band.high.to_hz());
         nodes.push(strip(low, high));
-        let half = text_width(band.name, NAME_SIZE) / 2.0;
+        let half = text_width(band.name, NAME_SIZE, Weight::Regular) / 2.0;
         let middle = (f64::midpoint(low, high) / 100.0 * WIDTH).max(half);
         if middle - half >= edge {
             nodes.push(name(band.name, middle / WIDTH * 100.0));
