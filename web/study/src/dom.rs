@@ -1,7 +1,7 @@
 //! The few things that this program asks of a page.
 
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Document, Element, Node, NodeList};
+use web_sys::{Document, Element, HtmlElement, Node, NodeList};
 
 /// What a browser throws, or what this program says itself.
 pub(crate) type Result<T> = core::result::Result<T, JsValue>;
@@ -66,4 +66,19 @@ pub(crate) fn made(tag: &str, class: &str, text: &str) -> Result<Element> {
     }
     element.set_text_content(Some(text));
     Ok(element)
+}
+
+/// Puts an element at the end of another.
+pub(crate) fn append(parent: &Element, child: &Element) -> Result<()> {
+    parent.append_with_node_1(child)
+}
+
+/// Puts an element at the start of another.
+pub(crate) fn prepend(parent: &Element, child: &Element) -> Result<()> {
+    parent.prepend_with_node_1(child)
+}
+
+/// Gives an element the focus.
+pub(crate) fn focus_on(element: &Element) -> Result<()> {
+    element.unchecked_ref::<HtmlElement>().focus()
 }

@@ -84,7 +84,7 @@ impl LiveFigure {
         match drawn {
             Ok(view) => self.draw(view),
             Err(error) => {
-                let sentence = error.to_string();
+                let sentence = sentence(&error.to_string());
                 input.set_attribute("aria-valuetext", &[&text, ". ", &sentence].concat())?;
                 say(&self.parts.says, &sentence);
                 self.root.set_attribute("data-refused", "")
@@ -243,6 +243,16 @@ fn place_handles(root: &Element) -> Result<()> {
         show(&handle, true)?;
     }
     Ok(())
+}
+
+/// A refusal as a sentence on a page: with a capital and a full stop.
+fn sentence(says: &str) -> String {
+    let mut letters = says.chars();
+    let first = letters.next().map(|first| first.to_ascii_uppercase());
+    let mut sentence = String::from_iter(first);
+    sentence.push_str(letters.as_str());
+    sentence.push('.');
+    sentence
 }
 
 /// The shortest text that reads back as this value. The browser's own rule gives the same

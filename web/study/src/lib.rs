@@ -18,11 +18,23 @@
 //! Nothing it does may take the page down: an error turns the part it came from back
 //! into text, a panic marks the page (`body[data-stopped]`), and what was drawn stays.
 
+mod base64url;
+mod carrying;
+mod course;
+mod day;
 mod dom;
 mod figure;
+mod json;
+mod kept;
 mod listener;
+mod notebook;
 mod page;
+mod place;
+mod prediction;
+mod problem;
+mod storage;
 mod task;
+mod tick;
 
 use wasm_bindgen::prelude::wasm_bindgen;
 

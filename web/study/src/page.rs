@@ -1,10 +1,18 @@
 //! The page as a whole: what was found, who hears what, and what happens when something
 //! goes wrong.
 
-use crate::dom::{Result, all_of_page, document, made};
+use crate::carrying::{self, Carrying};
+use crate::course;
+use crate::dom::{Result, all_of_page, append, document, made};
 use crate::figure::LiveFigure;
+use crate::kept::Kept;
 use crate::listener::Listener;
+use crate::place::Place;
+use crate::prediction::Prediction;
+use crate::problem::LiveProblem;
+use crate::tick::Tick;
 use std::cell::RefCell;
+use superhet::problems::ProblemCode;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, Event, HtmlInputElement};
 
@@ -16,23 +24,36 @@ thread_local! {
 
 /// Everything of this page that is alive.
 struct Page {
+    kept: Kept,
+    carrying: Carrying,
     figures: Vec<LiveFigure>,
+    predictions: Vec<Prediction>,
+    problems: Vec<LiveProblem>,
+    ticks: Vec<Tick>,
     _listeners: Vec<Listener>,
 }
 
 /// Finds what the page holds and brings it alive.
 pub(crate) fn start() -> Result<()> {
     std::panic::set_hook(Box::new(|_| stop()));
-    let page = Page {
+    let kept = Kept::open()?;
+    let mut page = Page {
         figures: alive("figure[data-figure]", LiveFigure::mount)?,
+        predictions: alive("section.predict", Prediction::mount)?,
+        problems: alive("section[data-problem]", LiveProblem::mount)?,
+        ticks: alive("article[data-lesson]", |lesson| Tick::mount(&lesson, &kept))?,
+        carrying: Carrying::default(),
+        kept,
         _listeners: listeners()?,
     };
+    page.show_notebook()?;
+    page.follow_link()?;
     PAGE.with(|slot| slot.replace(Some(page)));
     Ok(())
 }
 
 /// Everything that matches, brought alive; what cannot be stays as it is.
-fn alive<T>(selector: &str, mount: fn(Element) -> Result<T>) -> Result<Vec<T>> {
+fn alive<T>(selector: &str, mount: impl Fn(Element) -> Result<T>) -> Result<Vec<T>> {
     let mut living = Vec::new();
     for root in all_of_page(selector)? {
         match mount(root.clone()) {
@@ -50,33 +71,42 @@ fn explain(root: &Element, error: &JsValue) -> Result<()> {
         "This part is not alive here; its words and numbers are complete. ",
         &reason,
     ];
-    root.append_child(&made("p", "not-alive", &text.concat())?.into())?;
-    Ok(())
+    append(root, &made("p", "not-alive", &text.concat())?)
 }
 
 /// One listener of each kind for the whole page.
 fn listeners() -> Result<Vec<Listener>> {
     let page = document()?;
+    let window = web_sys::window().ok_or(JsValue::NULL)?;
     Ok(vec![
         Listener::new(&page, "input", |event| handle(&event, Page::input))?,
-        Listener::new(&page, "submit", |event| event.prevent_default())?,
+        Listener::new(&page, "change", |event| handle(&event, Page::change))?,
+        Listener::new(&page, "click", |event| handle(&event, Page::click))?,
+        Listener::new(&page, "submit", |event| {
+            event.prevent_default();
+            handle(&event, Page::submit);
+        })?,
+        Listener::new(&window, "hashchange", |_| with_page(Page::follow_link))?,
+        Listener::new(&window, "storage", |_| with_page(Page::read_again))?,
     ])
 }
 
-fn handle(event: &Event, answer: fn(&mut Page, &Element) -> Result<()>) {
-    let Some(target) = event
-        .target()
-        .and_then(|target| target.dyn_into::<Element>().ok())
-    else {
-        return;
-    };
+fn handle(event: &Event, answer: impl Fn(&mut Page, &Element) -> Result<()>) {
+    let target = event.target();
+    if let Some(target) = target.and_then(|target| target.dyn_into::<Element>().ok()) {
+        with_page(|page| answer(page, &target));
+    }
+}
+
+fn with_page(act: impl FnOnce(&mut Page) -> Result<()>) {
     PAGE.with(|slot| {
         if let Ok(mut slot) = slot.try_borrow_mut()
             && let Some(page) = slot.as_mut()
-            // What cannot be said in the page has nowhere else to go.
-            && let Err(error) = answer(page, &target)
+            && let Err(error) = act(page)
+            && let Ok(Some(main)) = document().map(|page| page.get_element_by_id("main"))
         {
-            let _ = explain(&target, &error);
+            // What cannot be said in the page has nowhere else to go.
+            let _ = explain(&main, &error);
         }
     });
 }
@@ -95,6 +125,114 @@ impl Page {
         let figure = self.figures.swap_remove(place);
         figure.retire()?;
         explain(figure.root(), &error)
+    }
+
+    fn change(&mut self, target: &Element) -> Result<()> {
+        let input = target.dyn_ref::<HtmlInputElement>();
+        match input.filter(|input| input.id() == "place-file") {
+            Some(input) => self.carrying.read_file(input, |text| {
+                with_page(|page| page.carrying.offer(Place::from_file(&text)));
+            }),
+            None => Ok(()),
+        }
+    }
+
+    fn submit(&mut self, target: &Element) -> Result<()> {
+        let Some(place) = self.problem_at(target) else {
+            return Ok(());
+        };
+        if let Err(error) = self.problems[place].submit(&mut self.kept.notebook) {
+            return self.retire_problem(place, &error);
+        }
+        self.kept.write()
+    }
+
+    fn click(&mut self, target: &Element) -> Result<()> {
+        let Some(button) = target.closest("button")? else {
+            return Ok(());
+        };
+        let what = button.get_attribute("data-do").unwrap_or_default();
+        if let Some(place) = self.problem_at(&button) {
+            return match self.problems[place].pressed(&what, &button) {
+                Ok(()) => Ok(()),
+                Err(error) => self.retire_problem(place, &error),
+            };
+        }
+        let at = |root: &Element| root.contains(Some(&button));
+        if let Some(prediction) = self.predictions.iter().find(|one| at(one.root())) {
+            return prediction.commit();
+        }
+        if let Some(tick) = self.ticks.iter().find(|tick| tick.holds(&button)) {
+            return tick.pressed(&mut self.kept);
+        }
+        self.carry(&what, &button.id())
+    }
+
+    /// The buttons of "take my place with me".
+    fn carry(&mut self, what: &str, id: &str) -> Result<()> {
+        match (what, id) {
+            (_, "place-link") => carrying::copy_link(&self.kept),
+            (_, "place-export") => carrying::save_file(&self.kept),
+            (_, "place-import" | "place-restore-open") => {
+                carrying::choose_file();
+                Ok(())
+            }
+            (_, "place-wipe") => {
+                carrying::wipe(&mut self.kept);
+                self.show_notebook()
+            }
+            ("take", _) => {
+                self.carrying.take(&mut self.kept)?;
+                self.show_notebook()
+            }
+            ("leave", _) => self.carrying.leave(),
+            _ => Ok(()),
+        }
+    }
+
+    fn problem_at(&self, element: &Element) -> Option<usize> {
+        self.problems
+            .iter()
+            .position(|problem| problem.root().contains(Some(element)))
+    }
+
+    fn retire_problem(&mut self, place: usize, error: &JsValue) -> Result<()> {
+        let problem = self.problems.swap_remove(place);
+        problem.retire()?;
+        explain(problem.root(), error)
+    }
+
+    /// Another window wrote the notebook.
+    fn read_again(&mut self) -> Result<()> {
+        self.kept.read_again();
+        self.show_notebook()
+    }
+
+    /// Shows everywhere on this page what the notebook says.
+    fn show_notebook(&self) -> Result<()> {
+        for tick in &self.ticks {
+            tick.show(&self.kept);
+        }
+        course::show_progress(&self.kept.notebook)?;
+        carrying::show_controls(&self.kept)
+    }
+
+    /// Does what the address asks for behind its `#`: opens a problem, or offers a place.
+    fn follow_link(&mut self) -> Result<()> {
+        let window = web_sys::window().ok_or(JsValue::NULL)?;
+        let hash = window.location().hash()?;
+        if let Some(place) = Place::from_link(&hash) {
+            carrying::clear_hash()?;
+            return self.carrying.offer(place);
+        }
+        if let Some(Ok(code)) = hash.strip_prefix("#problem=").map(ProblemCode::decode) {
+            for problem in &mut self.problems {
+                if problem.reopen(&code)? {
+                    break;
+                }
+            }
+        }
+        Ok(())
     }
 }
 

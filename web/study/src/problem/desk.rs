@@ -1,0 +1,208 @@
+//! The desk at which a reader works one problem after another of a family.
+
+use super::family;
+use crate::json::Json;
+use superhet::problems::{Family, Level, Marking, Outcome, ProblemCode, Sitting, generate};
+
+/// A family and the problem of it that lies on the desk.
+pub(super) struct Desk {
+    number: u16,
+    family: Family,
+    sitting: Sitting,
+}
+
+impl Desk {
+    /// Reads the family that a page holds, `{"number":3,"family":{…}}`, and draws a first
+    /// problem from it.
+    pub(super) fn open(text: &str, seed: u32) -> Result<Self, String> {
+        let json = Json::read(text).map_err(|error| error.to_string())?;
+        let number = json.member("number").and_then(Json::number);
+        let family = json.member("family").and_then(family::read);
+        let number = number.and_then(|number| u16::try_from(number).ok());
+        let (Some(number), Some(family)) = (number, family) else {
+            return Err("it holds no problem family".to_owned());
+        };
+        let sitting = drawn(&family, Level::One, seed)?;
+        Ok(Self {
+            number,
+            family,
+            sitting,
+        })
+    }
+
+    /// The name of the family.
+    pub(super) fn family(&self) -> &str {
+        &self.family.id
+    }
+
+    /// The reader's way through the problem on the desk.
+    pub(super) fn sitting(&mut self) -> &mut Sitting {
+        &mut self.sitting
+    }
+
+    /// The reader's way through the problem, to look at.
+    pub(super) fn state(&self) -> &Sitting {
+        &self.sitting
+    }
+
+    /// Puts another problem of the same level on the desk.
+    pub(super) fn another(&mut self, seed: u32) -> Result<(), String> {
+        let level = self.sitting.problem().level;
+        self.sitting = drawn(&self.family, level, seed)?;
+        Ok(())
+    }
+
+    /// Puts a harder problem on the desk.
+    pub(super) fn harder(&mut self, seed: u32) -> Result<(), String> {
+        let level = self.next_level().unwrap_or(Level::Transfer);
+        self.sitting = drawn(&self.family, level, seed)?;
+        Ok(())
+    }
+
+    /// Whether the problem was done without its working being shown, and there is a
+    /// harder level.
+    pub(super) fn may_go_harder(&self) -> bool {
+        let outcome = self.sitting.outcome();
+        outcome.is_some_and(|outcome| outcome < Outcome::Shown) && self.next_level().is_some()
+    }
+
+    fn next_level(&self) -> Option<Level> {
+        Level::from_number(self.sitting.problem().level.number() + 1)
+    }
+
+    /// The code that reopens the problem on the desk.
+    pub(super) fn code(&self) -> Option<String> {
+        let problem = self.sitting.problem();
+        let code = ProblemCode {
+            family: self.number,
+            revision: problem.revision,
+            level: problem.level,
+            seed: problem.seed,
+        };
+        code.encode().ok()
+    }
+
+    /// Opens the problem that a code names. None where it names another family.
+    pub(super) fn reopen(&mut self, code: &ProblemCode) -> Option<Result<(), String>> {
+        if code.family != self.number {
+            return None;
+        }
+        if code.revision != self.family.revision {
+            let text = "That link is to an older wording of this problem, which is not kept here.";
+            return Some(Err(text.to_owned()));
+        }
+        let sitting = drawn(&self.family, code.level, code.seed);
+        Some(sitting.map(|sitting| self.sitting = sitting))
+    }
+}
+
+fn drawn(family: &Family, level: Level, seed: u32) -> Result<Sitting, String> {
+    let problem = generate(family, level, seed).map_err(|error| error.to_string())?;
+    Ok(Sitting::new(problem))
+}
+
+/// What is said about an answer: how it was read where that is not how it was typed,
+/// then the judgement.
+pub(super) fn told(marking: &Marking, typed: &str) -> Vec<String> {
+    let mut lines = Vec::new();
+    if let Some(read) = &marking.read_as
+        && bare(read) != bare(typed)
+    {
+        lines.push(["Read as ", read, "."].concat());
+    }
+    lines.push(marking.says.clone());
+    lines
+}
+
+fn bare(text: &str) -> String {
+    text.chars()
+        .filter(|letter| !letter.is_whitespace())
+        .collect()
+}
+
+#[cfg(test)]
+pub(super) mod tests {
+    use super::{Desk, told};
+    use superhet::problems::{ProblemCode, Verdict};
+
+    /// A family of the course as the page holds it.
+    pub(crate) fn page_text(id: &str, number: u16) -> String {
+        let path = format!(
+            "{}/../../lessons/problems/{id}.toml",
+            env!("CARGO_MANIFEST_DIR")
+        );
+        let family: superhet::problems::Family =
+            toml::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
+        format!(
+            "{{\"number\":{number},\"family\":{}}}",
+            serde_json::to_string(&family).unwrap()
+        )
+    }
+
+    #[test]
+    fn a_problem_is_reopened_number_for_number() {
+        let text = page_text("image-of-a-station", 3);
+        let mut first = Desk::open(&text, 11).unwrap();
+        let code = ProblemCode::decode(&first.code().unwrap()).unwrap();
+        let scene = first.state().problem().scene.clone();
+        first.another(12).unwrap();
+        assert_ne!(first.state().problem().scene, scene);
+        assert_eq!(first.reopen(&code), Some(Ok(())));
+        assert_eq!(first.state().problem().scene, scene);
+
+        let other = ProblemCode { family: 1, ..code };
+        assert_eq!(first.reopen(&other), None);
+        let older = ProblemCode {
+            revision: code.revision + 1,
+            ..code
+        };
+        assert!(first.reopen(&older).unwrap().is_err());
+    }
+
+    #[test]
+    fn harder_waits_for_a_right_answer() {
+        let mut desk = Desk::open(&page_text("oscillator-from-dial", 2), 5).unwrap();
+        assert!(!desk.may_go_harder());
+        let wrong = desk.sitting().answer("1 kHz", None).unwrap();
+        assert_eq!(wrong.verdict, Verdict::Wrong);
+        while let Some(part) = desk.state().current() {
+            let answer = match &desk.state().problem().parts[part].answer {
+                superhet::problems::problem::Answer::Number(number) => number.text.clone(),
+                superhet::problems::problem::Answer::Choice(choices) => choices
+                    .iter()
+                    .find(|choice| choice.right)
+                    .unwrap()
+                    .id
+                    .clone(),
+            };
+            assert!(
+                desk.sitting()
+                    .answer(&answer, None)
+                    .unwrap()
+                    .verdict
+                    .is_right()
+            );
+        }
+        assert!(desk.may_go_harder());
+        desk.harder(6).unwrap();
+        assert_eq!(desk.state().problem().level.number(), 2);
+    }
+
+    #[test]
+    fn the_reading_is_told_where_it_differs() {
+        let mut desk = Desk::open(&page_text("oscillator-from-dial", 2), 5).unwrap();
+        let marking = desk.sitting().answer("0,9 MHz", None).unwrap();
+        assert_eq!(told(&marking, "0,9 MHz")[0], "Read as 900 kHz.");
+        let marking = desk.sitting().answer("900kHz", None).unwrap();
+        assert_eq!(told(&marking, "900kHz").len(), 1);
+        let marking = desk.sitting().answer("", None).unwrap();
+        assert_eq!(marking.verdict, Verdict::Unclear);
+    }
+
+    #[test]
+    fn what_is_no_family_is_refused() {
+        for text in ["", "{}", r#"{"number":3,"family":{}}"#] {
+            assert!(Desk::open(text, 1).is_err(), "{text}");
+        }
+    }
+}

@@ -1,0 +1,230 @@
+//! A problem of the page, alive.
+
+use super::desk::{Desk, told};
+use super::paper;
+use crate::dom::{Result, all, append, focus_on, made, one, prepend, show};
+use crate::notebook::Notebook;
+use superhet::problems::{Marking, ProblemCode};
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{Element, HtmlInputElement};
+
+/// A problem of the page.
+pub(crate) struct LiveProblem {
+    root: Element,
+    /// Where the problem is put, after what the page held without this program.
+    place: Element,
+    desk: Desk,
+}
+
+impl LiveProblem {
+    /// Brings the problem at `root` alive.
+    pub(crate) fn mount(root: Element) -> Result<Self> {
+        let script = one(&root, "script[type='application/json']")?;
+        let text = script.text_content().unwrap_or_default();
+        let desk = Desk::open(&text, seed()).map_err(|error| JsValue::from_str(&error))?;
+        let place = made("div", "desk", "")?;
+        let live = Self { root, place, desk };
+        live.lay_out()?;
+        for old in all(&live.root, ":scope > :not(.slip-name, h2, h3, script)")? {
+            show(&old, false)?;
+        }
+        append(&live.root, &live.place)?;
+        Ok(live)
+    }
+
+    /// The problem's element.
+    pub(crate) fn root(&self) -> &Element {
+        &self.root
+    }
+
+    /// Back to what the page holds without this program.
+    pub(crate) fn retire(&self) -> Result<()> {
+        self.place.remove();
+        for old in all(&self.root, ":scope > [hidden]")? {
+            show(&old, true)?;
+        }
+        Ok(())
+    }
+
+    fn lay_out(&self) -> Result<()> {
+        self.place.set_inner_html(&paper::desk(&self.desk));
+        self.open_part()
+    }
+
+    /// Opens the part to be answered now, if one is left.
+    fn open_part(&self) -> Result<()> {
+        let Some(current) = self.desk.state().current() else {
+            show(
+                &one(&self.place, "[data-do=harder]")?,
+                self.desk.may_go_harder(),
+            )?;
+            return show(&one(&self.place, ".after")?, true);
+        };
+        let Some(part) = self.desk.state().problem().parts.get(current) else {
+            return Ok(());
+        };
+        let block = made("div", "part", "")?;
+        let id = [self.desk.family(), "-", &current.to_string()].concat();
+        block.set_inner_html(&paper::part(part, &id));
+        append(&one(&self.place, ".parts")?, &block)
+    }
+
+    /// The part that is open: the last one laid out.
+    fn block(&self) -> Result<Element> {
+        one(&self.place, ".part:last-child")
+    }
+
+    /// Marks what was typed or chosen. The marking goes into the notebook.
+    pub(crate) fn submit(&mut self, notebook: &mut Notebook) -> Result<()> {
+        let block = self.block()?;
+        let typed = typed(&block)?;
+        let unit = pressed_unit(&block)?;
+        let Some(marking) = self.desk.sitting().answer(&typed, unit.as_deref()) else {
+            return Ok(());
+        };
+        notebook.tally(self.desk.family(), &marking);
+        self.say(&block, &marking, &typed)?;
+        if marking.verdict.is_right() {
+            return self.finish(&block, ".marking");
+        }
+        self.offer_help(&block)
+    }
+
+    fn say(&self, block: &Element, marking: &Marking, typed: &str) -> Result<()> {
+        let said = one(block, ".marking")?;
+        said.set_class_name(paper::class_of(marking));
+        said.set_inner_html(&paper::marking(&told(marking, typed)));
+        for input in all(block, "input[type=text]")? {
+            let invalid = if marking.verdict.is_attempt() {
+                "false"
+            } else {
+                "true"
+            };
+            input.set_attribute("aria-invalid", invalid)?;
+        }
+        Ok(())
+    }
+
+    fn offer_help(&self, block: &Element) -> Result<()> {
+        let state = self.desk.state();
+        show(&one(block, ".help")?, state.may_show())?;
+        show(&one(block, "[data-do=hint]")?, state.may_hint())
+    }
+
+    /// The part is done: nothing more to type, the working to see, the next part to
+    /// open. The focus goes to what was just said, since what held it may be gone.
+    fn finish(&self, block: &Element, focus: &str) -> Result<()> {
+        for gone in all(block, ".help, [type=submit]")? {
+            show(&gone, false)?;
+        }
+        for input in all(block, "input, .unit-buttons button")? {
+            input.set_attribute("disabled", "")?;
+        }
+        let done = all(&self.place, ".part")?.len();
+        if let Some(steps) = self.desk.state().steps(done.saturating_sub(1)) {
+            let list = one(block, ".steps")?;
+            list.set_inner_html(&paper::lines(steps));
+            show(&list, true)?;
+        }
+        focus_on(&one(block, focus)?)?;
+        self.open_part()
+    }
+
+    /// Does what a button asks for.
+    pub(crate) fn pressed(&mut self, what: &str, button: &Element) -> Result<()> {
+        match what {
+            "unit" => press_unit(button),
+            "hint" => self.hint(),
+            "show" => self.show_steps(),
+            "another" => {
+                self.desk
+                    .another(seed())
+                    .map_err(|error| JsValue::from_str(&error))?;
+                self.start_again()
+            }
+            "harder" => {
+                self.desk
+                    .harder(seed())
+                    .map_err(|error| JsValue::from_str(&error))?;
+                self.start_again()
+            }
+            _ => Ok(()),
+        }
+    }
+
+    fn start_again(&self) -> Result<()> {
+        self.lay_out()?;
+        focus_on(&one(&self.place, ".scene")?)
+    }
+
+    fn hint(&mut self) -> Result<()> {
+        let block = self.block()?;
+        let list = one(&block, ".hints")?;
+        if let Some(hint) = self.desk.sitting().hint() {
+            show(&list, true)?;
+            append(&list, &made("li", "", hint)?)?;
+        }
+        self.offer_help(&block)?;
+        if !self.desk.state().may_hint() {
+            focus_on(&one(&block, "[data-do=show]")?)?;
+        }
+        Ok(())
+    }
+
+    fn show_steps(&mut self) -> Result<()> {
+        let block = self.block()?;
+        if self.desk.sitting().show().is_some() {
+            self.finish(&block, ".steps")?;
+        }
+        Ok(())
+    }
+
+    /// Opens the problem that a link names, if it is of this family.
+    pub(crate) fn reopen(&mut self, code: &ProblemCode) -> Result<bool> {
+        match self.desk.reopen(code) {
+            None => Ok(false),
+            Some(Ok(())) => {
+                self.start_again()?;
+                self.root.scroll_into_view();
+                Ok(true)
+            }
+            Some(Err(sentence)) => {
+                let note = made("p", "not-alive", &sentence)?;
+                prepend(&self.place, &note)?;
+                self.root.scroll_into_view();
+                Ok(true)
+            }
+        }
+    }
+}
+
+/// A number of the page's own: any problem will do, and the core draws from it.
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+fn seed() -> u32 {
+    (js_sys::Math::random() * 4_294_967_296.0) as u32
+}
+
+/// What was typed, or the id of what was chosen.
+fn typed(block: &Element) -> Result<String> {
+    let inputs = all(block, "input[type=text], input:checked")?;
+    let input = inputs
+        .first()
+        .and_then(|input| input.dyn_ref::<HtmlInputElement>());
+    Ok(input.map(HtmlInputElement::value).unwrap_or_default())
+}
+
+/// The unit whose button is pressed.
+fn pressed_unit(block: &Element) -> Result<Option<String>> {
+    let button = block.query_selector("[aria-pressed=true]")?;
+    Ok(button.and_then(|button| button.text_content()))
+}
+
+fn press_unit(button: &Element) -> Result<()> {
+    if let Some(group) = button.parent_element() {
+        for other in all(&group, "button")? {
+            let pressed = other.is_same_node(Some(button));
+            other.set_attribute("aria-pressed", if pressed { "true" } else { "false" })?;
+        }
+    }
+    Ok(())
+}

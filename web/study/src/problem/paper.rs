@@ -1,0 +1,166 @@
+//! What lies before the reader, as HTML. Every text of a problem is escaped: names and
+//! words are text, never markup.
+
+use super::desk::Desk;
+use figures::escape;
+use superhet::problems::problem::{Answer, Choice, NumberAnswer, Part};
+use superhet::problems::{Marking, Verdict};
+
+/// The desk: the scene, room for the parts, and what can be done afterwards.
+pub(super) fn desk(desk: &Desk) -> String {
+    let problem = desk.state().problem();
+    [
+        "<p class=\"scene\" tabindex=\"-1\">",
+        &escape(&problem.scene),
+        "</p><div class=\"parts\"></div>",
+        "<div class=\"buttons after\" hidden>",
+        "<button type=\"button\" class=\"main\" data-do=\"another\">Another like this</button>",
+        "<button type=\"button\" data-do=\"harder\" hidden>A harder one</button></div>",
+        &link(desk.code().as_deref().unwrap_or_default()),
+    ]
+    .concat()
+}
+
+fn link(code: &str) -> String {
+    let code = escape(code);
+    let href = ["<a href=\"#problem=", &code, "\">", &code, "</a>"].concat();
+    [
+        "<p class=\"again\">This problem again, number for number: ",
+        &href,
+        "</p>",
+    ]
+    .concat()
+}
+
+/// One part: the question, something to answer with, room for what is said.
+pub(super) fn part(part: &Part, id: &str) -> String {
+    let (precision, answer) = match &part.answer {
+        Answer::Number(number) => (number.precision_text.as_str(), box_for(number, id)),
+        Answer::Choice(choices) => ("", choices_for(choices, id)),
+    };
+    [
+        "<p class=\"question\" id=\"",
+        id,
+        "\">",
+        &escape(&part.ask),
+        &asked(precision),
+        "</p><form class=\"answer\">",
+        &answer,
+        "<button type=\"submit\" class=\"main\">Mark it</button></form>",
+        "<div class=\"marking\" id=\"",
+        id,
+        "-said\" role=\"status\" tabindex=\"-1\"></div>",
+        "<div role=\"status\"><ol class=\"hints\" hidden></ol></div>",
+        "<div class=\"buttons help\" hidden>",
+        "<button type=\"button\" data-do=\"hint\">Give me a hint</button>",
+        "<button type=\"button\" data-do=\"show\">Show me the steps</button></div>",
+        "<ol class=\"steps\" tabindex=\"-1\" hidden></ol>",
+    ]
+    .concat()
+}
+
+fn asked(precision: &str) -> String {
+    if precision.is_empty() {
+        return String::new();
+    }
+    [
+        " <span class=\"precision\">Answer ",
+        &escape(precision),
+        ".</span>",
+    ]
+    .concat()
+}
+
+/// A box to type in, and a button for each unit; the first is pressed.
+fn box_for(number: &NumberAnswer, id: &str) -> String {
+    let mut html = [
+        "<div class=\"typed\"><input type=\"text\" inputmode=\"decimal\" autocomplete=\"off\" \
+         spellcheck=\"false\" maxlength=\"80\" enterkeyhint=\"done\" aria-labelledby=\"",
+        id,
+        "\" aria-describedby=\"",
+        id,
+        "-said\">",
+    ]
+    .concat();
+    if !number.unit_buttons.is_empty() {
+        html.push_str("<span class=\"unit-buttons\" role=\"group\" aria-label=\"Unit\">");
+        for (place, unit) in number.unit_buttons.iter().enumerate() {
+            let pressed = if place == 0 { "true" } else { "false" };
+            let open = "<button type=\"button\" data-do=\"unit\" aria-pressed=\"";
+            html.push_str(&[open, pressed, "\">", &escape(unit), "</button>"].concat());
+        }
+        html.push_str("</span>");
+    }
+    html.push_str("</div>");
+    html
+}
+
+fn choices_for(choices: &[Choice], id: &str) -> String {
+    let mut html = [
+        "<div class=\"choices\" role=\"radiogroup\" aria-labelledby=\"",
+        id,
+        "\">",
+    ]
+    .concat();
+    for choice in choices {
+        let open = "<label class=\"choice\"><input type=\"radio\" name=\"answer\" value=\"";
+        let words = ["\"><span>", &escape(&choice.text), "</span></label>"].concat();
+        html.push_str(&[open, &escape(&choice.id), &words].concat());
+    }
+    html.push_str("</div>");
+    html
+}
+
+/// What is said about an answer.
+pub(super) fn marking(lines: &[String]) -> String {
+    let lines = lines.iter();
+    lines
+        .map(|line| ["<p>", &escape(line), "</p>"].concat())
+        .collect()
+}
+
+/// The class of what is said: each has its own mark before the words.
+pub(super) fn class_of(marking: &Marking) -> &'static str {
+    match marking.verdict {
+        Verdict::Right | Verdict::RightButRounded => "marking is-right",
+        Verdict::Wrong => "marking is-wrong",
+        Verdict::Unclear => "marking is-unclear",
+    }
+}
+
+/// Lines of a list.
+pub(super) fn lines(lines: &[String]) -> String {
+    let lines = lines.iter();
+    lines
+        .map(|line| ["<li>", &escape(line), "</li>"].concat())
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::desk::Desk;
+    use super::super::desk::tests::page_text;
+    use super::{desk, part};
+
+    #[test]
+    fn a_number_is_asked_with_its_units() {
+        let mut open = Desk::open(&page_text("oscillator-from-dial", 2), 5).unwrap();
+        let html = part(&open.sitting().problem().parts[0], "q");
+        assert!(html.contains("inputmode=\"decimal\""), "{html}");
+        assert!(
+            html.contains("aria-pressed=\"true\">kHz</button>"),
+            "{html}"
+        );
+        assert!(html.contains("Mark it"), "{html}");
+        assert!(desk(&open).contains("#problem="));
+    }
+
+    #[test]
+    fn words_of_a_family_are_never_markup() {
+        let text = page_text("oscillator-from-dial", 2).replace("The", "<b>The</b>");
+        let mut open = Desk::open(&text, 5).unwrap();
+        let problem = open.sitting().problem().clone();
+        let all = desk(&open) + &part(&problem.parts[0], "q");
+        assert!(!all.contains("<b>"), "{all}");
+    }
+}
