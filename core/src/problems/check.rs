@@ -15,41 +15,12 @@ use crate::units::{Kind, parse};
 use super::{
     check_draws,
     family::{Family, Given, Level, LevelForm, PartForm, Range},
+    fault::{Fault, Place},
     text::{Piece, pieces},
 };
 
 /// Named wrong answers that every level must be able to tell.
 const FEWEST_MISTAKES: usize = 3;
-
-/// One step from the top of a family file to a place in it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Place {
-    /// Into the value of this key.
-    Key(&'static str),
-    /// Into the entry of a list, counted from 0.
-    Entry(usize),
-}
-
-/// Something wrong with a family.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Fault {
-    /// Where, from the top of the file.
-    pub place: Vec<Place>,
-    /// What is wrong, in one sentence.
-    pub says: String,
-}
-
-impl Level {
-    /// The key of this level in a family file.
-    pub fn key(self) -> &'static str {
-        match self {
-            Level::One => "level-1",
-            Level::Two => "level-2",
-            Level::Three => "level-3",
-            Level::Transfer => "transfer",
-        }
-    }
-}
 
 /// Everything wrong with a family; nothing when it may be used.
 pub fn faults(family: &Family) -> Vec<Fault> {
@@ -289,3 +260,6 @@ fn check_given(given: &Given, place: &[Place], faults: &mut Faults) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

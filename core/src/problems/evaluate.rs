@@ -13,21 +13,13 @@ use crate::{
 
 use super::{
     expression::{Binding, Comparison, Condition, Expression, ExpressionError, Operator},
+    fault::Trouble,
     scope::{Scope, Value},
 };
 
-/// Why an expression has no value.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Trouble {
-    /// The family is at fault: no draw could give a value.
-    Faulty(String),
-    /// This draw gives none: outside the range of a quantity, or not finite.
-    Refused(String),
-}
-
 impl From<ExpressionError> for Trouble {
     fn from(error: ExpressionError) -> Trouble {
-        Trouble::Faulty(error.to_string())
+        Trouble::faulty(error.to_string())
     }
 }
 
@@ -138,7 +130,7 @@ fn literal(text: &str) -> Result<(Kind, f64), Trouble> {
     kinds
         .iter()
         .find_map(|&kind| Some((kind, parse::value(kind, text, None).ok()?)))
-        .ok_or_else(|| Trouble::Faulty(format!("{text:?} has a unit that is not read here")))
+        .ok_or_else(|| Trouble::faulty(format!("{text:?} has a unit that is not read here")))
 }
 
 fn root((kind, value): (Kind, f64)) -> Result<(Kind, f64), Trouble> {
@@ -174,7 +166,7 @@ fn joined(
 /// A catalogue quantity; parameters that are not bound come from the names.
 fn quantity(name: &str, bindings: &[(String, Binding)], scope: &Scope) -> Result<Value, Trouble> {
     let entry = catalogue::find(name)
-        .ok_or_else(|| Trouble::Faulty(format!("{name:?} is no given, value or quantity")))?;
+        .ok_or_else(|| Trouble::faulty(format!("{name:?} is no given, value or quantity")))?;
     if let Some((unknown, _)) = bindings.iter().find(|(key, _)| {
         !entry
             .parameters
@@ -215,9 +207,127 @@ fn bound(
     };
     scope
         .typed(name)
-        .ok_or_else(|| Trouble::Faulty(format!("{parameter:?} needs a given or value {name:?}")))
+        .ok_or_else(|| Trouble::faulty(format!("{parameter:?} needs a given or value {name:?}")))
 }
 
 fn faulty<T>(says: String) -> Result<T, Trouble> {
-    Err(Trouble::Faulty(says))
+    Err(Trouble::faulty(says))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn scope() -> Scope {
+        let mut scope = Scope::default();
+        for (name, kind, written) in [
+            ("dial", Kind::Frequency, "1200 kHz"),
+            ("station", Kind::Frequency, "250 m"),
+            ("if", Kind::Frequency, "470 kHz"),
+            ("side", Kind::Choice, "above"),
+            ("times", Kind::Ratio, "4"),
+            ("f-low", Kind::Frequency, "500 kHz"),
+        ] {
+            scope.give(name, kind, written).unwrap();
+        }
+        scope
+    }
+
+    fn khz(text: &str) -> f64 {
+        let (kind, value) = evaluate_number(text, &scope()).unwrap();
+        assert_eq!(kind, Kind::Frequency, "{text}");
+        value / 1e3
+    }
+
+    #[test]
+    fn quantities_take_what_is_left_out_from_the_names() {
+        assert_eq!(khz("oscillator"), 1670.0);
+        assert_eq!(khz("oscillator?side=below"), 730.0);
+        assert_eq!(khz("oscillator?dial=909kHz"), 1379.0);
+        assert_eq!(khz("image?dial={f-low}"), 1440.0);
+    }
+
+    #[test]
+    fn sums_and_products_keep_their_kind() {
+        assert_eq!(khz("dial + 2 * if"), 2140.0);
+        assert_eq!(khz("(dial + if) * 2"), 3340.0);
+        assert_eq!(khz("f-low * root(times) - 9 kHz"), 991.0);
+        assert_eq!(
+            evaluate_number("dial / 1 kHz", &scope()),
+            Ok((Kind::Ratio, 1200.0))
+        );
+        let metres = evaluate_number("wavelength?frequency={station}", &scope()).unwrap();
+        assert_eq!(metres.0, Kind::Wavelength);
+        assert!((metres.1 - 250.0).abs() < 1e-12);
+        assert_eq!(
+            evaluate_number("300 m / 100 m", &scope()),
+            Ok((Kind::Ratio, 3.0))
+        );
+    }
+
+    /// What was worked out is handed on to a quantity with every bit.
+    #[test]
+    fn worked_out_values_keep_every_bit() {
+        let mut scope = scope();
+        for text in [
+            "dial / 7",
+            "if * 1.000000000001",
+            "frequency?wavelength=251.3m",
+        ] {
+            let (kind, value) = evaluate_number(text, &scope).unwrap();
+            scope.set("odd", Value::Number { kind, value });
+            let back = evaluate_number("difference?signal={odd}&oscillator=1kHz", &scope).unwrap();
+            assert_eq!(back.1.to_bits(), (value - 1e3).to_bits(), "{text}");
+        }
+    }
+
+    #[test]
+    fn conditions_hold_or_not() {
+        for (text, expected) in [
+            ("dial > 1 MHz", true),
+            ("image <= 1606.5 kHz", false),
+            ("side = 'above'", true),
+            ("side != 'above'", false),
+            ("times >= 4", true),
+            ("times < 4", false),
+        ] {
+            assert_eq!(holds(text, &scope()), Ok(expected), "{text}");
+        }
+    }
+
+    #[test]
+    fn troubles_tell_a_faulty_family_from_an_unlucky_draw() {
+        for text in [
+            "wobble",
+            "oscillator?tone=5kHz",
+            "oscillator?dial={nobody}",
+            "capacitance-ratio",
+            "dial + times",
+            "dial * dial",
+            "root(dial)",
+            "side + side",
+            "5 wobbles",
+            "dial +",
+        ] {
+            let trouble = evaluate_number(text, &scope()).unwrap_err();
+            assert!(matches!(trouble, Trouble::Faulty(_)), "{text}: {trouble:?}");
+        }
+        for text in [
+            "oscillator?dial=100kHz&side=below",
+            "times / 0",
+            "root(1 - times)",
+        ] {
+            let trouble = evaluate_number(text, &scope()).unwrap_err();
+            assert!(
+                matches!(trouble, Trouble::Refused(_)),
+                "{text}: {trouble:?}"
+            );
+        }
+        for text in ["dial > 4", "side > 'above'", "side = 4"] {
+            assert!(
+                matches!(holds(text, &scope()), Err(Trouble::Faulty(_))),
+                "{text}"
+            );
+        }
+    }
 }

@@ -14,8 +14,13 @@ use core::fmt;
 use super::{
     collisions,
     draw::Draw,
-    evaluate::{Trouble, evaluate, holds},
-    family::{Family, Level, LevelForm},
+    evaluate::{evaluate, holds},
+    family::{Family, Level},
+    fault::{
+        Fault,
+        Place::{Entry, Key},
+        Trouble,
+    },
     part,
     problem::{GivenValue, Problem},
     scope::Scope,
@@ -33,8 +38,8 @@ pub enum GenerateError {
     Faulty {
         /// Id of the family.
         family: String,
-        /// What is wrong.
-        says: String,
+        /// What is wrong, and where.
+        fault: Fault,
     },
     /// No draw met the conditions.
     NoDraw {
@@ -48,8 +53,8 @@ pub enum GenerateError {
 impl fmt::Display for GenerateError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            GenerateError::Faulty { family, says } => {
-                write!(f, "the problem family {family} is at fault: {says}")
+            GenerateError::Faulty { family, fault } => {
+                write!(f, "the problem family {family} is at fault: {}", fault.says)
             }
             GenerateError::NoDraw { family, last } => write!(
                 f,
@@ -82,19 +87,19 @@ pub fn generate_with(
     let mut best: Option<Problem> = None;
     let mut last = String::new();
     for _ in 0..MOST_DRAWS {
-        match attempt(family, form, scene, &mut draw, fixed) {
+        match attempt(family, level, scene, &mut draw, fixed) {
             Ok(mut problem) => {
-                (problem.level, problem.seed) = (level, seed);
+                problem.seed = seed;
                 if problem.collisions.is_empty() {
                     return Ok(problem);
                 }
                 best.get_or_insert(problem);
             }
             Err(Trouble::Refused(says)) => last = says,
-            Err(Trouble::Faulty(says)) => {
+            Err(Trouble::Faulty(fault)) => {
                 return Err(GenerateError::Faulty {
                     family: family.id.clone(),
-                    says,
+                    fault,
                 });
             }
         }
@@ -107,35 +112,45 @@ pub fn generate_with(
 
 fn attempt(
     family: &Family,
-    form: &LevelForm,
+    level: Level,
     scene: usize,
     draw: &mut Draw,
     fixed: &[(&str, &str)],
 ) -> Result<Problem, Trouble> {
-    let (mut scope, givens) = drawn_givens(form, draw, fixed)?;
-    for named in &form.values {
-        let value = evaluate(&named.is, &scope)?;
-        scope.set(&named.name, value);
+    let form = family.level(level);
+    let at = |key, entry| [Key(level.key()), Key(key), Entry(entry)];
+    let (mut scope, givens) = drawn_givens(family, level, draw, fixed)?;
+    for (entry, named) in form.values.iter().enumerate() {
+        let value = evaluate(&named.is, &scope);
+        scope.set(
+            &named.name,
+            value.map_err(|trouble| {
+                trouble.at(&[Key(level.key()), Key("value"), Entry(entry), Key("is")])
+            })?,
+        );
     }
-    for condition in &form.keep {
-        if !holds(condition, &scope)? {
+    for (entry, condition) in form.keep.iter().enumerate() {
+        if !holds(condition, &scope).map_err(|trouble| trouble.at(&at("keep", entry)))? {
             return Err(Trouble::Refused(format!("{condition} does not hold")));
         }
     }
-    let scene = form
+    let text = form
         .scenes
         .get(scene)
-        .ok_or_else(|| Trouble::Faulty("it has no scene".into()))?;
-    let scene = text::fill(scene, &scope).map_err(Trouble::Faulty)?;
+        .ok_or_else(|| Trouble::faulty("it has no scene"))?;
+    let scene =
+        text::fill(text, &scope).map_err(|says| Trouble::faulty(says).at(&at("scenes", scene)))?;
     let mut parts = Vec::with_capacity(form.parts.len());
-    for id in &form.parts {
-        parts.push(part::filled(family, id, &scope, draw)?);
+    for (entry, id) in form.parts.iter().enumerate() {
+        let part = part::filled(family, id, &scope, draw);
+        parts.push(part.map_err(|trouble| trouble.at(&at("parts", entry)))?);
     }
     let collisions = collisions::of(&parts);
+    let (family, revision) = (family.id.clone(), family.revision);
     Ok(Problem {
-        family: family.id.clone(),
-        revision: family.revision,
-        level: Level::One,
+        family,
+        revision,
+        level,
         seed: 0,
         scene,
         givens,
@@ -145,33 +160,194 @@ fn attempt(
 }
 
 fn drawn_givens(
-    form: &LevelForm,
+    family: &Family,
+    level: Level,
     draw: &mut Draw,
     fixed: &[(&str, &str)],
 ) -> Result<(Scope, Vec<GivenValue>), Trouble> {
+    let form = family.level(level);
     let mut scope = Scope::default();
     let mut givens = Vec::with_capacity(form.givens.len());
-    for given in &form.givens {
+    for (entry, given) in form.givens.iter().enumerate() {
+        let faulty = |says: String| {
+            Trouble::faulty(says).at(&[Key(level.key()), Key("given"), Entry(entry)])
+        };
         let kind = given
             .kind()
-            .ok_or_else(|| Trouble::Faulty(format!("{:?} is no kind", given.kind)))?;
-        let drawn = given.drawn(draw);
-        let text = match fixed.iter().find(|(name, _)| *name == given.name) {
-            Some((name, text)) => {
-                scope.give(name, kind, text).map_err(Trouble::Refused)?;
-                (*text).to_string()
+            .ok_or_else(|| faulty(format!("{:?} is no kind", given.kind)))?;
+        let mut text = given.drawn(draw);
+        match fixed.iter().find(|(name, _)| *name == given.name) {
+            Some((name, fixed)) => {
+                text = (*fixed).to_string();
+                scope.give(name, kind, &text).map_err(Trouble::Refused)?;
             }
-            None => {
-                scope
-                    .give(&given.name, kind, &drawn)
-                    .map_err(Trouble::Faulty)?;
-                drawn
-            }
-        };
+            None => scope.give(&given.name, kind, &text).map_err(faulty)?,
+        }
         givens.push(GivenValue {
             name: given.name.clone(),
             text,
         });
     }
     Ok((scope, givens))
+}
+
+#[cfg(test)]
+mod tests {
+    use alloc::{string::ToString, vec::Vec};
+
+    use super::super::{
+        fixture::{changed, family},
+        problem::Answer,
+    };
+    use super::{Level, generate, generate_with};
+
+    fn number(problem: &super::Problem) -> f64 {
+        match &problem.parts[0].answer {
+            Answer::Number(answer) => answer.value,
+            Answer::Choice(_) => panic!("a choice is asked"),
+        }
+    }
+
+    #[test]
+    fn the_same_seed_draws_the_same_problem() {
+        for level in Level::ALL {
+            for seed in [0, 1, u32::MAX] {
+                let one = generate(&family(), level, seed).unwrap();
+                assert_eq!(one, generate(&family(), level, seed).unwrap());
+                assert_eq!((one.level, one.seed), (level, seed));
+            }
+        }
+    }
+
+    #[test]
+    fn another_revision_draws_another_problem() {
+        let later = changed(&[("revision = 1", "revision = 2")]);
+        let differ = (0..50)
+            .filter(|&seed| {
+                let one = generate(&family(), Level::One, seed).unwrap();
+                one.givens != generate(&later, Level::One, seed).unwrap().givens
+            })
+            .count();
+        assert!(differ > 40, "{differ} of 50 differ");
+    }
+
+    #[test]
+    fn fixed_givens_are_used_and_refused_in_words() {
+        let fixed = [("station", "250 m"), ("if", "125 kHz"), ("unknown", "7")];
+        let problem = generate_with(&family(), Level::One, 3, &fixed).unwrap();
+        // 299 792.458 / 250 + 125, by hand
+        assert!((number(&problem) - 1_324_169.832).abs() < 1e-6);
+        assert!(problem.scene.contains("250 m"), "{}", problem.scene);
+        let refused = generate_with(&family(), Level::One, 3, &[("if", "loud")]).unwrap_err();
+        assert!(
+            refused.to_string().contains("starts with a number"),
+            "{refused}"
+        );
+    }
+
+    #[test]
+    fn conditions_are_kept() {
+        let tight = changed(&[("station != 1.3 MHz", "station = 1.3 MHz")]);
+        for seed in 0..50 {
+            assert_ne!(
+                generate(&family(), Level::Three, seed).unwrap().givens[0].text,
+                "1.3 MHz"
+            );
+            assert_eq!(
+                generate(&tight, Level::Three, seed).unwrap().givens[0].text,
+                "1.3 MHz"
+            );
+        }
+        let never = changed(&[("station != 1.3 MHz", "station > 20 MHz")]);
+        let error = generate(&never, Level::Three, 0).unwrap_err().to_string();
+        assert!(error.contains("station > 20 MHz does not hold"), "{error}");
+    }
+
+    #[test]
+    fn draws_that_cannot_be_told_apart_are_thrown_back() {
+        // With an IF of 455 kHz the mistake equals the right answer; with 470 it does not.
+        let mistaken = changed(&[("station + 2 * if", "station + 455 kHz")]);
+        for seed in 0..50 {
+            let problem = generate(&mistaken, Level::One, seed).unwrap();
+            assert_eq!(problem.givens[1].text, "470 kHz");
+            assert!(problem.collisions.is_empty());
+        }
+        let always = changed(&[("station + 2 * if", "station + if")]);
+        let problem = generate(&always, Level::One, 0).unwrap();
+        let collision = &problem.collisions[0];
+        assert_eq!(
+            (collision.one.as_str(), collision.other.as_str()),
+            ("right", "twice")
+        );
+    }
+
+    #[test]
+    fn mistakes_below_zero_do_not_arise() {
+        let deep = changed(&[("answer = \"station - if\"", "answer = \"station - 3 * if\"")]);
+        let mistakes = |station| {
+            let fixed = [("station", station), ("if", "470 kHz")];
+            let problem = generate_with(&deep, Level::One, 0, &fixed).unwrap();
+            match &problem.parts[0].answer {
+                Answer::Number(answer) => answer.mistakes.len(),
+                Answer::Choice(_) => 0,
+            }
+        };
+        assert_eq!((mistakes("1602 kHz"), mistakes("909 kHz")), (3, 2));
+    }
+
+    #[test]
+    fn choices_come_in_every_order_with_one_right() {
+        let mut orders: Vec<Vec<_>> = Vec::new();
+        for seed in 0..100 {
+            let problem = generate(&family(), Level::Three, seed).unwrap();
+            let Answer::Choice(choices) = &problem.parts[1].answer else {
+                panic!("no choice")
+            };
+            assert_eq!(choices.iter().filter(|choice| choice.right).count(), 1);
+            let order = choices.iter().map(|choice| choice.id.clone()).collect();
+            if !orders.contains(&order) {
+                orders.push(order);
+            }
+        }
+        assert_eq!(orders.len(), 6);
+    }
+
+    #[test]
+    fn a_faulty_family_is_told_so() {
+        for (change, says) in [
+            (
+                ("asks = \"capacitance-ratio\"", "asks = \"wobble\""),
+                "no given, value or quantity",
+            ),
+            (("kind = \"frequency\"", "kind = \"colour\""), "is no kind"),
+            (
+                ("{ figures = 3 }", "{ figures = 9 }"),
+                "figures run from 1 to 7",
+            ),
+            (
+                ("answer = \"1 / capacitance-ratio\"", "answer = \"f-low\""),
+                "where a ratio is asked",
+            ),
+            (
+                ("It shrinks {answer} times.", "It shrinks {amount} times."),
+                "nothing is named",
+            ),
+            (
+                ("right-when = \"station > 1 MHz\"", ""),
+                "one choice must be right",
+            ),
+        ] {
+            let broken = changed(&[change]);
+            let errors: Vec<_> = Level::ALL
+                .into_iter()
+                .flat_map(|level| (0..9).map(move |seed| (level, seed)))
+                .filter_map(|(level, seed)| generate(&broken, level, seed).err())
+                .map(|error| error.to_string())
+                .collect();
+            assert!(
+                errors.iter().any(|error| error.contains(says)),
+                "{says}: {errors:?}"
+            );
+        }
+    }
 }

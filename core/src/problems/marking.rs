@@ -227,3 +227,6 @@ impl Marking {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -16,6 +16,9 @@ pub mod english;
 pub mod evaluate;
 pub mod expression;
 pub mod family;
+pub mod fault;
+#[cfg(test)]
+mod fixture;
 mod generate;
 mod given;
 pub mod marking;

@@ -10,8 +10,12 @@ use crate::units::{Kind, display, parse};
 
 use super::{
     draw::Draw,
-    evaluate::{Trouble, evaluate_number, holds},
-    family::{Family, MistakeForm, OptionForm, PartForm, PrecisionForm},
+    evaluate::{evaluate_number, holds},
+    family::{Family, OptionForm, PartForm, PrecisionForm},
+    fault::{
+        Place::{self, Entry, Key},
+        Trouble,
+    },
     precision::Precision,
     problem::{Answer, Choice, Mistake, NumberAnswer, Part},
     scope::{Scope, Value},
@@ -25,79 +29,154 @@ pub(super) fn filled(
     scope: &Scope,
     draw: &mut Draw,
 ) -> Result<Part, Trouble> {
-    let form = find(&family.parts, id, |form| &form.id, "part")?;
-    let mut scope = scope.clone();
-    let answer = match &form.asks {
-        Some(asks) => Answer::Number(number(family, form, asks, &mut scope)?),
-        None => Answer::Choice(choices(form, &mut scope, draw)?),
-    };
-    Ok(Part {
-        id: form.id.clone(),
-        ask: fill(&form.ask, &scope)?,
-        answer,
-        hints: all(&form.hints, &scope)?,
-        steps: all(&form.steps, &scope)?,
-    })
-}
-
-fn number(
-    family: &Family,
-    form: &PartForm,
-    asks: &str,
-    scope: &mut Scope,
-) -> Result<NumberAnswer, Trouble> {
-    let (kind, value) = evaluate_number(asks, scope)?;
-    let precision = precision(form, kind)?;
-    let rounded = precision.round(value);
-    let text = display::text(kind, rounded);
-    scope.set(
-        "answer",
-        Value::Number {
-            kind,
-            value: rounded,
-        },
-    );
-    let mut mistakes = Vec::new();
-    for id in &form.mistakes {
-        let mistake = find(&family.mistakes, id, |mistake| &mistake.id, "mistake")?;
-        mistakes.extend(mistaken(mistake, kind, scope)?);
+    let place = family.parts.iter().position(|form| form.id == id);
+    let place = place.ok_or_else(|| Trouble::faulty(format!("there is no part {id:?}")))?;
+    let form = &family.parts[place];
+    let at = [Key("part"), Entry(place)];
+    Filling {
+        family,
+        form,
+        at,
+        scope: scope.clone(),
     }
-    Ok(NumberAnswer {
-        kind,
-        value,
-        text,
-        precision_text: precision.words(),
-        precision,
-        unit_buttons: form.units.clone(),
-        mistakes,
-    })
+    .part(draw)
 }
 
-/// The mistake with its answer, where this draw has one: a wrong way may lead below
-/// zero or outside of a quantity's range, and then nobody can type it.
-fn mistaken(form: &MistakeForm, kind: Kind, scope: &Scope) -> Result<Option<Mistake>, Trouble> {
-    let (found, value) = match evaluate_number(&form.answer, scope) {
-        Ok(number) => number,
-        Err(Trouble::Refused(_)) => return Ok(None),
-        Err(trouble) => return Err(trouble),
-    };
-    if found != kind {
-        let (found, kind) = (found.name(), kind.name());
-        let says = format!(
-            "mistake {:?} gives a {found} where a {kind} is asked",
-            form.id
+/// A part on its way from the family to a problem.
+struct Filling<'f> {
+    family: &'f Family,
+    form: &'f PartForm,
+    at: [Place; 2],
+    scope: Scope,
+}
+
+impl Filling<'_> {
+    fn part(mut self, draw: &mut Draw) -> Result<Part, Trouble> {
+        let form = self.form;
+        let answer = match &form.asks {
+            Some(asks) => Answer::Number(self.number(asks)?),
+            None => Answer::Choice(self.choices(draw)?),
+        };
+        Ok(Part {
+            id: form.id.clone(),
+            ask: self.fill(&form.ask, &[Key("ask")])?,
+            answer,
+            hints: self.all(&form.hints, "hints")?,
+            steps: self.all(&form.steps, "steps")?,
+        })
+    }
+
+    fn number(&mut self, asks: &str) -> Result<NumberAnswer, Trouble> {
+        let asked = evaluate_number(asks, &self.scope);
+        let (kind, value) = asked.map_err(|trouble| trouble.at(&self.within(&[Key("asks")])))?;
+        let precision = precision(self.form, kind)
+            .map_err(|trouble| trouble.at(&self.within(&[Key("precision")])))?;
+        let rounded = precision.round(value);
+        self.scope.set(
+            "answer",
+            Value::Number {
+                kind,
+                value: rounded,
+            },
         );
-        return Err(Trouble::Faulty(says));
+        let mut mistakes = Vec::with_capacity(self.form.mistakes.len());
+        for (entry, id) in self.form.mistakes.iter().enumerate() {
+            let mistake = self.mistake(id, kind);
+            let place = [Key("mistakes"), Entry(entry)];
+            mistakes.extend(mistake.map_err(|trouble| trouble.at(&self.within(&place)))?);
+        }
+        Ok(NumberAnswer {
+            kind,
+            value,
+            text: display::text(kind, rounded),
+            precision_text: precision.words(),
+            precision,
+            unit_buttons: self.form.units.clone(),
+            mistakes,
+        })
     }
-    if value <= 0.0 && kind != Kind::Decibels {
-        return Ok(None);
+
+    /// The mistake with its answer, where this draw has one: a wrong way may lead below
+    /// zero or outside of a quantity's range, and then nobody can type it.
+    fn mistake(&self, id: &str, kind: Kind) -> Result<Option<Mistake>, Trouble> {
+        let place = self.family.mistakes.iter().position(|form| form.id == id);
+        let place = place.ok_or_else(|| Trouble::faulty(format!("there is no mistake {id:?}")))?;
+        let form = &self.family.mistakes[place];
+        let at = |key| [Key("mistake"), Entry(place), Key(key)];
+        let (found, value) = match evaluate_number(&form.answer, &self.scope) {
+            Ok(number) => number,
+            Err(Trouble::Refused(_)) => return Ok(None),
+            Err(trouble) => return Err(trouble.at(&at("answer"))),
+        };
+        if found != kind {
+            let says = format!(
+                "it gives a {} where a {} is asked",
+                found.name(),
+                kind.name()
+            );
+            return Err(Trouble::faulty(says).at(&at("answer")));
+        }
+        if value <= 0.0 && kind != Kind::Decibels {
+            return Ok(None);
+        }
+        let says = text::fill(&form.says, &self.scope);
+        Ok(Some(Mistake {
+            id: form.id.clone(),
+            value,
+            says: says.map_err(|says| Trouble::faulty(says).at(&at("says")))?,
+            misconception: form.misconception.clone(),
+        }))
     }
-    Ok(Some(Mistake {
-        id: form.id.clone(),
-        value,
-        says: fill(&form.says, scope)?,
-        misconception: form.misconception.clone(),
-    }))
+
+    fn choices(&mut self, draw: &mut Draw) -> Result<Vec<Choice>, Trouble> {
+        let mut choices = Vec::with_capacity(self.form.options.len());
+        for (entry, option) in self.form.options.iter().enumerate() {
+            choices.push(self.choice(entry, option)?);
+        }
+        let right = choices.iter().filter(|choice| choice.right).count();
+        match choices.iter().find(|choice| choice.right) {
+            Some(choice) if right == 1 => {
+                self.scope.set("answer", Value::Word(choice.text.clone()));
+            }
+            _ => {
+                let says = format!("one choice must be right (got {right})");
+                return Err(Trouble::faulty(says).at(&self.within(&[Key("option")])));
+            }
+        }
+        if self.form.shuffle {
+            draw.shuffle(&mut choices);
+        }
+        Ok(choices)
+    }
+
+    fn choice(&self, entry: usize, form: &OptionForm) -> Result<Choice, Trouble> {
+        let at = |key| [Key("option"), Entry(entry), Key(key)];
+        let right = match &form.right_when {
+            Some(condition) => holds(condition, &self.scope)
+                .map_err(|trouble| trouble.at(&self.within(&at("right-when"))))?,
+            None => false,
+        };
+        Ok(Choice {
+            id: form.id.clone(),
+            text: self.fill(&form.text, &at("text"))?,
+            right,
+            says: self.fill(&form.says, &at("says"))?,
+            misconception: form.misconception.clone(),
+        })
+    }
+
+    fn all(&self, texts: &[String], key: &'static str) -> Result<Vec<String>, Trouble> {
+        let filled = |(entry, text): (usize, &String)| self.fill(text, &[Key(key), Entry(entry)]);
+        texts.iter().enumerate().map(filled).collect()
+    }
+
+    fn fill(&self, text: &str, place: &[Place]) -> Result<String, Trouble> {
+        text::fill(text, &self.scope).map_err(|says| Trouble::faulty(says).at(&self.within(place)))
+    }
+
+    fn within(&self, place: &[Place]) -> Vec<Place> {
+        [&self.at, place].concat()
+    }
 }
 
 fn precision(form: &PartForm, kind: Kind) -> Result<Precision, Trouble> {
@@ -105,77 +184,19 @@ fn precision(form: &PartForm, kind: Kind) -> Result<Precision, Trouble> {
         Some(PrecisionForm::Figures(figures)) if (1..=7).contains(figures) => {
             Ok(Precision::Figures(*figures))
         }
-        Some(PrecisionForm::Figures(figures)) => {
-            faulty(format!("figures run from 1 to 7 (got {figures})"))
-        }
+        Some(PrecisionForm::Figures(figures)) => Err(Trouble::faulty(format!(
+            "figures run from 1 to 7 (got {figures})"
+        ))),
         Some(PrecisionForm::Nearest(text)) => {
             let step = parse::value(kind, text, None);
-            let step = step.map_err(|refused| Trouble::Faulty(refused.to_string()))?;
+            let step = step.map_err(|refused| Trouble::faulty(refused.to_string()))?;
             Ok(Precision::Nearest {
                 step,
                 text: text.clone(),
             })
         }
-        None => faulty(format!(
-            "part {:?} asks a number and has no precision",
-            form.id
+        None => Err(Trouble::faulty(
+            "a number is asked and no precision is given",
         )),
     }
-}
-
-fn choices(form: &PartForm, scope: &mut Scope, draw: &mut Draw) -> Result<Vec<Choice>, Trouble> {
-    let mut choices = Vec::with_capacity(form.options.len());
-    for option in &form.options {
-        choices.push(choice(option, scope)?);
-    }
-    let mut right = choices.iter().filter(|choice| choice.right);
-    let (Some(first), None) = (right.next(), right.next()) else {
-        let count = choices.iter().filter(|choice| choice.right).count();
-        return faulty(format!(
-            "part {:?} must have one right choice (got {count})",
-            form.id
-        ));
-    };
-    scope.set("answer", Value::Word(first.text.clone()));
-    if form.shuffle {
-        draw.shuffle(&mut choices);
-    }
-    Ok(choices)
-}
-
-fn choice(form: &OptionForm, scope: &Scope) -> Result<Choice, Trouble> {
-    let right = match &form.right_when {
-        Some(condition) => holds(condition, scope)?,
-        None => false,
-    };
-    Ok(Choice {
-        id: form.id.clone(),
-        text: fill(&form.text, scope)?,
-        right,
-        says: fill(&form.says, scope)?,
-        misconception: form.misconception.clone(),
-    })
-}
-
-fn all(texts: &[String], scope: &Scope) -> Result<Vec<String>, Trouble> {
-    texts.iter().map(|text| fill(text, scope)).collect()
-}
-
-fn fill(text: &str, scope: &Scope) -> Result<String, Trouble> {
-    text::fill(text, scope).map_err(Trouble::Faulty)
-}
-
-fn find<'f, T>(
-    list: &'f [T],
-    id: &str,
-    id_of: impl Fn(&T) -> &String,
-    what: &str,
-) -> Result<&'f T, Trouble> {
-    list.iter()
-        .find(|item| id_of(item) == id)
-        .ok_or_else(|| Trouble::Faulty(format!("there is no {what} {id:?}")))
-}
-
-fn faulty<T>(says: String) -> Result<T, Trouble> {
-    Err(Trouble::Faulty(says))
 }

@@ -123,3 +123,60 @@ impl Sitting {
         outcomes?.into_iter().max()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::{
+        Verdict,
+        fixture::{oscillator, two_parts},
+    };
+    use super::{Outcome, Sitting};
+
+    #[test]
+    fn nothing_is_told_before_an_attempt() {
+        let mut sitting = Sitting::new(oscillator());
+        assert!(!sitting.may_hint() && !sitting.may_show());
+        assert_eq!(sitting.hint(), None);
+        assert_eq!(sitting.show(), None);
+        assert_eq!(sitting.steps(0), None);
+        let unclear = sitting.answer("abc", None).unwrap();
+        assert_eq!(unclear.verdict, Verdict::Unclear);
+        assert_eq!(sitting.hint(), None, "nonsense is no attempt");
+    }
+
+    #[test]
+    fn hints_come_in_order_after_an_attempt() {
+        let mut sitting = Sitting::new(oscillator());
+        sitting.answer("730 kHz", None).unwrap();
+        assert_eq!(sitting.hint(), Some("Think of the gap."));
+        assert_eq!(sitting.hint(), Some("Add the IF."));
+        assert_eq!(sitting.hint(), None);
+        sitting.answer("1670 kHz", None).unwrap();
+        assert_eq!(sitting.outcome(), Some(Outcome::RightWithHelp));
+        assert_eq!(sitting.steps(0).map(<[_]>::len), Some(1));
+        assert_eq!(sitting.answer("1670 kHz", None), None, "all is done");
+    }
+
+    #[test]
+    fn right_at_once_is_right_alone() {
+        let mut sitting = Sitting::new(oscillator());
+        sitting.answer("1670", None).unwrap();
+        assert_eq!(sitting.outcome(), None, "no unit: not an attempt");
+        sitting.answer("1670", Some("kHz")).unwrap();
+        assert_eq!(sitting.outcome(), Some(Outcome::RightAlone));
+    }
+
+    #[test]
+    fn parts_open_one_after_another_and_the_least_good_counts() {
+        let mut sitting = Sitting::new(two_parts());
+        assert_eq!(sitting.current(), Some(0));
+        sitting.answer("1 MHz", None).unwrap();
+        let steps = sitting.show().unwrap();
+        assert_eq!(steps, ["From 1.2 MHz, one IF of 470 kHz more is 1670 kHz."]);
+        assert_eq!(sitting.current(), Some(1));
+        assert_eq!(sitting.outcome(), None);
+        sitting.answer("high", None).unwrap();
+        assert_eq!(sitting.current(), None);
+        assert_eq!(sitting.outcome(), Some(Outcome::Shown));
+    }
+}

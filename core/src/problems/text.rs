@@ -80,3 +80,65 @@ pub fn fill(text: &str, scope: &Scope) -> Result<String, String> {
     }
     Ok(filled)
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::units::Kind;
+
+    use super::super::scope::Value;
+    use super::*;
+
+    fn scope() -> Scope {
+        let mut scope = Scope::default();
+        scope.give("dial", Kind::Frequency, "250 m").unwrap();
+        scope.give("side", Kind::Choice, "above").unwrap();
+        scope.set(
+            "oscillator",
+            Value::Number {
+                kind: Kind::Frequency,
+                value: 1_669_169.832,
+            },
+        );
+        scope.set(
+            "ratio",
+            Value::Number {
+                kind: Kind::Ratio,
+                value: 8.462_81,
+            },
+        );
+        scope
+    }
+
+    #[test]
+    fn slots_are_filled() {
+        for (text, filled) in [
+            ("At {dial}, {side}.", "At 250 m, above."),
+            ("{oscillator}", "1669.17 kHz"),
+            ("{oscillator:4}", "1669 kHz"),
+            ("{oscillator:MHz}", "1.66917 MHz"),
+            ("{dial:kHz}", "1199.17 kHz"),
+            ("{ratio:3} times", "8.46 times"),
+            ("No slot.", "No slot."),
+            ("", ""),
+        ] {
+            assert_eq!(fill(text, &scope()).as_deref(), Ok(filled));
+        }
+    }
+
+    #[test]
+    fn slots_that_cannot_be_filled_are_named() {
+        for (text, says) in [
+            ("{nobody}", "nothing is named \"nobody\""),
+            ("{side:3}", "cannot be shown as"),
+            ("{ratio:kHz}", "cannot be shown as"),
+            ("{ratio:9}", "cannot be shown as"),
+            ("{dial", "not closed"),
+            ("dial}", "not opened"),
+            ("{}", "no name for a slot"),
+            ("{Dial}", "no name for a slot"),
+        ] {
+            let error = fill(text, &scope()).unwrap_err();
+            assert!(error.contains(says), "{text}: {error}");
+        }
+    }
+}

@@ -3,7 +3,7 @@
 use crate::report::{Report, place};
 use std::path::{Path, PathBuf};
 use superhet::problems::Family;
-use superhet::problems::check::Place;
+use superhet::problems::fault::Place;
 use toml::de::{DeTable, DeValue};
 
 /// A TOML file that was read.

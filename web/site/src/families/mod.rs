@@ -55,6 +55,11 @@ impl Families {
         families
     }
 
+    /// Every revision of every family, in the order of registration.
+    pub fn all(&self) -> impl Iterator<Item = &Registered> {
+        self.read.iter().map(|read| &read.registered)
+    }
+
     /// The newest revision of each family, in the order of their numbers.
     pub fn newest(&self) -> impl Iterator<Item = &Registered> {
         self.read
@@ -73,7 +78,7 @@ impl Families {
         let wanted = |registered: &&Registered| {
             registered.number == number && registered.family.revision == revision
         };
-        self.read.iter().map(|read| &read.registered).find(wanted)
+        self.all().find(wanted)
     }
 
     /// The family as the JSON that a page hands to its program.
@@ -115,7 +120,7 @@ fn read(root: &Path, path: &Path, row: &Row, newest: bool, report: &mut Report) 
 
 /// A registered revision must say what it said when it was sealed.
 fn agrees(row: &Row, family: &Family, file: &file::File, report: &mut Report) {
-    use superhet::problems::check::Place::Key;
+    use superhet::problems::fault::Place::Key;
     if family.id != row.id {
         let says = format!("the file of {} calls itself {:?}", row.id, family.id);
         file.fault(&[Key("id")], &says, report);

@@ -2,7 +2,7 @@
 
 use super::file::File;
 use crate::report::Report;
-use superhet::problems::check::Place::{self, Entry, Key};
+use superhet::problems::fault::Place::{self, Entry, Key};
 use superhet::problems::{Family, Level};
 
 /// The content that families refer to.

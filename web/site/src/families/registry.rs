@@ -5,7 +5,7 @@ use super::file::File;
 use crate::report::Report;
 use serde::Deserialize;
 use std::path::{Path, PathBuf};
-use superhet::problems::check::Place;
+use superhet::problems::fault::Place;
 
 /// One row: a family at one revision.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize)]

@@ -1,0 +1,263 @@
+use alloc::{format, string::String, vec, vec::Vec};
+use std::sync::LazyLock;
+
+use proptest::prelude::{ProptestConfig, any, prop, prop_assert_eq, proptest};
+
+use super::super::fixture::{oscillator, swing, two_parts};
+use super::{Marking, Problem, Verdict, mark};
+
+fn marked(problem: &Problem, typed: &str) -> Marking {
+    mark(problem, 0, typed, None)
+}
+
+fn mistake(marking: &Marking) -> Option<&str> {
+    marking.mistake.as_ref().map(|mistake| mistake.id.as_str())
+}
+
+#[test]
+fn any_equivalent_is_right() {
+    let problem = oscillator();
+    for typed in [
+        "1670 kHz",
+        "1.67 MHz",
+        "1,670 kHz",
+        "1 670 kc/s",
+        "1670000 Hz",
+        "1,67 MHz",
+        "1.67e6hz",
+    ] {
+        let marking = marked(&problem, typed);
+        assert_eq!(marking.verdict, Verdict::Right, "{typed}");
+        assert_eq!(marking.read_as.as_deref(), Some("1670 kHz"), "{typed}");
+        assert_eq!(marking.says, "Right: 1670 kHz.");
+    }
+    assert_eq!(
+        mark(&problem, 0, "1.67", Some("MHz")).verdict,
+        Verdict::Right
+    );
+    assert_eq!(
+        mark(&problem, 0, "1670 kHz", Some("MHz")).verdict,
+        Verdict::Right,
+        "typed wins"
+    );
+    for typed in [
+        "8.46",
+        "8.4628",
+        "8.46 times",
+        "8.46x",
+        "8,46",
+        "8.46 to 1",
+        "8.46 : 1",
+    ] {
+        assert_eq!(marked(&swing(), typed).verdict, Verdict::Right, "{typed}");
+    }
+}
+
+#[test]
+fn what_cannot_be_read_is_no_attempt() {
+    for (typed, says) in [
+        ("", "Nothing was typed; type 1200 kHz (got \"\")."),
+        ("   ", "Nothing was typed; type 1200 kHz (got \"\")."),
+        (
+            "abc",
+            "A frequency starts with a number, such as 1200 kHz (got \"abc\").",
+        ),
+        (
+            "1670",
+            "A frequency needs a unit, such as 1200 kHz (got \"1670\").",
+        ),
+        (
+            "16 pF",
+            "You typed a capacitance, and a frequency is asked.",
+        ),
+    ] {
+        let marking = marked(&oscillator(), typed);
+        assert_eq!(
+            (marking.verdict, marking.says.as_str()),
+            (Verdict::Unclear, says),
+            "{typed}"
+        );
+        assert_eq!(marking.read_as, None);
+        assert!(!marking.verdict.is_attempt());
+    }
+    assert_eq!(
+        marked(&oscillator(), &"9".repeat(10_000)).verdict,
+        Verdict::Unclear
+    );
+    assert_eq!(
+        mark(&oscillator(), 7, "1670 kHz", None).verdict,
+        Verdict::Unclear
+    );
+}
+
+#[test]
+fn the_mistake_that_fits_is_named() {
+    for (typed, id, says) in [
+        ("730 kHz", "subtracted", "You took the IF away."),
+        ("2.14 MHz", "twice", "You added the IF twice."),
+        ("1,200 kHz", "nothing-added", "That is the station."),
+    ] {
+        let marking = marked(&oscillator(), typed);
+        assert_eq!(marking.verdict, Verdict::Wrong, "{typed}");
+        assert_eq!(
+            (mistake(&marking), marking.says.as_str()),
+            (Some(id), says),
+            "{typed}"
+        );
+    }
+    let misconception = marked(&oscillator(), "2140 kHz")
+        .mistake
+        .unwrap()
+        .misconception;
+    assert_eq!(misconception.as_deref(), Some("one-is-two"));
+    assert_eq!(
+        mistake(&marked(&swing(), "2.9")),
+        Some("not-squared"),
+        "rounded too far"
+    );
+}
+
+#[test]
+fn slips_of_unit_and_point_are_named() {
+    let oscillator = oscillator();
+    for (typed, id) in [
+        ("1670 MHz", "thousand-times"),
+        ("1.67 kHz", "thousand-times"),
+        ("1670 Hz", "thousand-times"),
+        ("167 kHz", "decimal-point"),
+        ("16.7 MHz", "decimal-point"),
+        ("1670 m", "other-unit"),
+        ("1670 pF", "other-unit"),
+    ] {
+        let marking = marked(&oscillator, typed);
+        assert_eq!(
+            (marking.verdict, mistake(&marking)),
+            (Verdict::Wrong, Some(id)),
+            "{typed}"
+        );
+    }
+    let marking = marked(&oscillator, "1670 MHz");
+    assert_eq!(
+        marking.says,
+        "The digits are right, but in MHz that is far too large. Look at the unit again."
+    );
+    assert_eq!(marking.read_as.as_deref(), Some("1670 MHz"));
+    assert_eq!(
+        marked(&oscillator, "1670 pF").says,
+        "The number is right, but you typed a capacitance and a frequency is asked."
+    );
+    assert_eq!(mistake(&marked(&swing(), "8.46 kHz")), Some("other-unit"));
+    assert_eq!(mistake(&marked(&swing(), "84.6")), Some("decimal-point"));
+    assert_eq!(mistake(&marked(&oscillator, "1234 kHz")), None);
+}
+
+#[test]
+fn rounding_is_judged_fairly_and_explained() {
+    for (typed, verdict, says) in [
+        (
+            "8.5",
+            Verdict::RightButRounded,
+            "rounded further than was asked",
+        ),
+        ("8.47", Verdict::RightButRounded, "rounded on the way"),
+        ("8.44", Verdict::Wrong, ""),
+        ("8", Verdict::Wrong, ""),
+    ] {
+        let marking = marked(&swing(), typed);
+        assert_eq!(marking.verdict, verdict, "{typed}");
+        assert!(marking.says.contains(says), "{typed}: {}", marking.says);
+    }
+    assert_eq!(
+        marked(&swing(), "8.5").says,
+        "Right, but rounded further than was asked. Answer to three figures: 8.46."
+    );
+    let rounded = marked(&oscillator(), "1.7 MHz");
+    assert_eq!(rounded.verdict, Verdict::RightButRounded);
+    assert!(rounded.verdict.is_right());
+    assert_eq!(
+        marked(&oscillator(), "1671 kHz").verdict,
+        Verdict::Wrong,
+        "a sum is a sum"
+    );
+}
+
+#[test]
+fn a_comma_that_would_be_right_as_a_point_is_asked_back() {
+    let marking = marked(&swing(), "8,463");
+    assert_eq!(marking.verdict, Verdict::Unclear);
+    assert_eq!(marking.read_as.as_deref(), Some("8463"));
+    assert_eq!(
+        marking.says,
+        "That was read as 8463. If the comma was meant as a decimal point, type 8.463."
+    );
+}
+
+#[test]
+fn choices_are_marked() {
+    let problem = two_parts();
+    let chosen = |id| mark(&problem, 1, id, None);
+    assert_eq!(chosen("high").verdict, Verdict::Right);
+    let low = chosen("low");
+    assert_eq!(
+        (low.verdict, low.says.as_str()),
+        (Verdict::Wrong, "It is not low.")
+    );
+    assert_eq!(
+        low.mistake.unwrap().misconception.as_deref(),
+        Some("all-is-low")
+    );
+    assert_eq!(chosen("sideways").verdict, Verdict::Unclear);
+    assert_eq!(chosen("").verdict, Verdict::Unclear);
+}
+
+/// Text that looks like an answer: a number of some shape, a unit of some sort.
+fn near_answers() -> impl prop::strategy::Strategy<Value = String> {
+    let units = vec![
+        "", "kHz", "MHz", "m", "pF", "%", "times", "to 1", "x", "kHzs", "µH", "e9",
+    ];
+    let parts = (
+        "[-+]?[0-9., ]{0,12}",
+        "[eE+-]{0,2}[0-9]{0,4} ?",
+        prop::sample::select(units),
+    );
+    prop::strategy::Strategy::prop_map(parts, |(number, power, unit)| {
+        format!("{number}{power}{unit}")
+    })
+}
+
+static PROBLEMS: LazyLock<[Problem; 3]> = LazyLock::new(|| [oscillator(), swing(), two_parts()]);
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(2_000))]
+
+    #[test]
+    fn marking_never_panics(typed in "\\PC{0,60}", beside in any::<Option<String>>()) {
+        for problem in PROBLEMS.iter() {
+            for part in 0..3 {
+                let _ = mark(problem, part, &typed, beside.as_deref());
+            }
+        }
+    }
+
+    #[test]
+    fn near_answers_never_panic(typed in near_answers()) {
+        for problem in PROBLEMS.iter() {
+            let marking = mark(problem, 0, &typed, Some("kHz"));
+            let unread = marking.read_as.is_none();
+            prop_assert_eq!(unread && marking.verdict.is_right(), false);
+        }
+    }
+}
+
+#[test]
+fn long_input_is_refused_at_once() {
+    for typed in [
+        "1".repeat(1_000_000),
+        "é".repeat(100_000),
+        ",".repeat(100_000),
+    ] {
+        assert_eq!(marked(&oscillator(), &typed).verdict, Verdict::Unclear);
+    }
+    let says: Vec<usize> = vec![marked(&oscillator(), &"x".repeat(9_999)).says.len()];
+    assert!(says.iter().all(|&length| length < 400), "{says:?}");
+}

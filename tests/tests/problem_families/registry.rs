@@ -1,0 +1,40 @@
+//! The registry only grows. The rows known here are those of every edition so far; a
+//! new row is added at the end of both lists, and nothing above it changes.
+
+use crate::families;
+
+/// Number, id and revision of every row ever registered, in the order of registration.
+const REGISTERED: [(u16, &str, u8); 3] = [
+    (1, "capacitor-swing", 1),
+    (2, "oscillator-from-dial", 1),
+    (3, "image-of-a-station", 1),
+];
+
+#[test]
+fn the_registry_only_grows() {
+    let families = families();
+    let rows: Vec<(u16, &str, u8)> = families
+        .all()
+        .map(|entry| {
+            (
+                entry.number,
+                entry.family.id.as_str(),
+                entry.family.revision,
+            )
+        })
+        .collect();
+    assert_eq!(rows, REGISTERED, "add new rows to the end of this list too");
+}
+
+#[test]
+fn every_revision_is_found_by_its_number() {
+    let families = families();
+    for (number, id, revision) in REGISTERED {
+        let found = families
+            .numbered(number, revision)
+            .expect("it is registered");
+        assert_eq!(found.family.id, id);
+    }
+    assert!(families.numbered(1, 63).is_none());
+    assert!(families.json("no-such-family").is_err());
+}
