@@ -5,8 +5,10 @@
 //! which the family's own check looks after.
 
 use super::introduced::{Introduced, early};
+use super::plain_words::too_early;
 use crate::lessons::course::Course;
 use crate::lessons::extract::Extract;
+use crate::lessons::lesson::Lesson;
 use crate::lessons::scan::numbers_with_unit;
 use crate::lessons::source_text::SourceText;
 use crate::lessons::words::Phrases;
@@ -36,18 +38,30 @@ pub(super) fn check(course: &Course, introduced: &Introduced<'_>, report: &mut R
         }
         for text in texts {
             check_numbers(file, &text, report);
-            let words = without_slots(text.get_ref());
-            for (range, id) in phrases.find(&words) {
-                let later = introduced
-                    .terms
-                    .get(id)
-                    .filter(|number| **number > lesson.number);
-                if let Some(later) = later {
-                    let message = early(&words[range.clone()], *later);
-                    Extract::toml(file, &text).fault(range.start, message, report);
-                }
-            }
+            check_words(file, &text, lesson, introduced, &phrases, report);
         }
+    }
+}
+
+fn check_words(
+    file: &SourceText,
+    text: &Spanned<String>,
+    lesson: &Lesson,
+    introduced: &Introduced<'_>,
+    phrases: &Phrases<&str>,
+    report: &mut Report,
+) {
+    let words = without_slots(text.get_ref());
+    let mut found = too_early(&words, lesson);
+    for (range, id) in phrases.find(&words) {
+        let later = introduced
+            .terms
+            .get(id)
+            .filter(|number| **number > lesson.number);
+        found.extend(later.map(|later| (range.clone(), early(&words[range], *later))));
+    }
+    for (range, message) in found {
+        Extract::toml(file, text).fault(range.start, message, report);
     }
 }
 

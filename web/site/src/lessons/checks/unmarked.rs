@@ -30,6 +30,11 @@ fn check_text(text: Text<'_>, report: &mut Report) {
         text.file
             .fault(flat.place(range.start), unmarked(&number), report);
     }
+    for range in scan::units_outside_marks(&flat.text) {
+        let unit = &flat.text[range.clone()];
+        let message = format!("\"{unit}\" belongs inside the mark of the number before it");
+        text.file.fault(flat.place(range.start), message, report);
+    }
 }
 
 fn unmarked(number: &str) -> String {

@@ -13,7 +13,7 @@ pub(super) fn meanings(drawing: &Drawing<'_>) -> Markup {
         .collect();
     html! {
         @if !terms.is_empty() {
-            aside.meanings aria-labelledby="meanings" {
+            section.meanings aria-labelledby="meanings" {
                 h2 #meanings { "Words in this lesson" }
                 dl {
                     @for term in terms {

@@ -10,7 +10,7 @@
 //! | `div.caution` | the cautions, where the reader comes near a set |
 //! | `data.number[data-kind]` | a number: `calc` with `data-quantity`, `data-expression`, `data-value` (SI) and `data-typed` (parameters that the author typed beside it), `given` with `data-given`, `fact` with `data-fact` |
 //! | `a.fact` | the way from a fact to its source |
-//! | `a.term`, `aside.meanings dl` with `dt#term-…`, `a.back` | a term, its meaning, and the way back |
+//! | `a.term`, `section.meanings dl` with `dt#term-…`, `a.back` | a term, its meaning, and the way back |
 //! | `section.predict` with `p.question`, `label.choice[data-right or data-belief]`, `button.commit`, `details` with `p.settled`, `p.because` | a prediction |
 //! | `section.worked` with three `div.example`: `p.ask`, `ol.steps`, `details.blank` | a worked example |
 //! | `section.misconception#misconception-…` with `p.belief` | a belief and its case |

@@ -35,6 +35,19 @@ pub(crate) fn numbers_with_unit(text: &str) -> Vec<Range<usize>> {
     found
 }
 
+/// The stretches of a text where a unit stands right behind a marked number, outside the
+/// mark that should hold it.
+pub(crate) fn units_outside_marks(text: &str) -> Vec<Range<usize>> {
+    let marks = text.match_indices(MARKED).map(|(at, mark)| at + mark.len());
+    marks
+        .filter_map(|from| {
+            let end = unit::end(text, from, true)?;
+            let gap = text[from..end].find(|sign: char| !sign.is_whitespace() && sign != '-')?;
+            Some(from + gap..end)
+        })
+        .collect()
+}
+
 /// A number: where it ends, and whether it is spelled.
 #[derive(Clone, Copy)]
 struct Number {
@@ -49,7 +62,7 @@ fn number_at(text: &str, at: usize) -> Option<Number> {
     }
     if let Some(end) = digits::end(text, at) {
         return Some(Number {
-            end,
+            end: spelled::after_digits(text, end),
             spelled: false,
         });
     }
@@ -102,7 +115,7 @@ fn strip_word<'a>(text: &'a str, word: &str) -> Option<&'a str> {
 
 #[cfg(test)]
 mod tests {
-    use super::numbers_with_unit;
+    use super::{numbers_with_unit, units_outside_marks};
 
     fn found(text: &str) -> Vec<&str> {
         numbers_with_unit(text)
@@ -187,6 +200,11 @@ mod tests {
             "30 microhenries",
             "0.1 microfarad",
             "2 megohms",
+            "2 million ohms",
+            "3 hundred and twenty volts",
+            "470 (kHz)",
+            "230 VAC",
+            "5 mVrms",
             "ten kilohertz",
             "nine-kilohertz",
             "a hundred volts",
@@ -257,6 +275,8 @@ mod tests {
             "Table 2: Voltages",
             "5-valve sets",
             "3 megaphones",
+            "lesson 3 (A set)",
+            "2 million stations",
             "two mixers",
             "one microphone",
         ];
@@ -275,6 +295,24 @@ mod tests {
             Vec::<&str>::new()
         );
         assert_eq!(found("between five and \u{FFFC}."), ["five"]);
+    }
+
+    #[test]
+    fn a_unit_belongs_inside_the_mark() {
+        let outside = |text: &'static str| -> Vec<&str> {
+            units_outside_marks(text)
+                .into_iter()
+                .map(|range| &text[range])
+                .collect()
+        };
+        assert_eq!(
+            outside("at \u{FFFC} kHz and \u{FFFC}-volt or \u{FFFC} %"),
+            ["kHz", "volt", "%"]
+        );
+        assert_eq!(
+            outside("at \u{FFFC} times, \u{FFFC}. A set, a \u{FFFC} dial"),
+            Vec::<&str>::new()
+        );
     }
 
     #[test]

@@ -64,6 +64,9 @@ const PARTS: [&str; 22] = [
     "billions",
 ];
 
+/// Words for many, which "a" or a number in digits may precede.
+const LARGE: [&str; 5] = ["hundred", "thousand", "million", "billion", "dozen"];
+
 /// Where the spelled number that begins at `at` ends; behind a part of one this takes in
 /// the "a", "of" or "of a" before the unit.
 pub(super) fn end(text: &str, at: usize) -> Option<usize> {
@@ -72,11 +75,7 @@ pub(super) fn end(text: &str, at: usize) -> Option<usize> {
     let article = matches(&["a", "an"], first);
     if article {
         let (next, from) = next_word(text, end)?;
-        let round = matches(
-            &["hundred", "thousand", "million", "billion", "dozen"],
-            next,
-        );
-        if !(round || matches(&PARTS, next)) {
+        if !(matches(&LARGE, next) || matches(&PARTS, next)) {
             return None;
         }
         end = from + next.len();
@@ -99,6 +98,18 @@ pub(super) fn end(text: &str, at: usize) -> Option<usize> {
             end
         },
     )
+}
+
+/// Past the words that make a number in digits a larger one: "2 million", "3 hundred".
+pub(super) fn after_digits(text: &str, end: usize) -> usize {
+    let Some((next, from)) = next_word(text, end).filter(|(next, _)| matches(&LARGE, next)) else {
+        return end;
+    };
+    let mut end = from + next.len();
+    while let Some(further) = further_word(text, end) {
+        end = further;
+    }
+    end
 }
 
 /// The end of one more number word, behind a space, a hyphen, "and" or "and a".

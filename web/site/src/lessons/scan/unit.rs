@@ -3,7 +3,10 @@
 use superhet::units::{Kind, parse};
 
 /// Symbols that the catalogue does not read, as the trade writes them.
-const MORE_SYMBOLS: [&str; 5] = ["A", "mA", "µA", "uA", "mm"];
+const MORE_SYMBOLS: [&str; 6] = ["A", "mA", "µA", "uA", "mm", "dBm"];
+
+/// Sorts of voltage and current that are written behind the unit.
+const SORTS: [&str; 7] = ["AC", "DC", "ac", "dc", "rms", "RMS", "pp"];
 
 /// The kinds with a unit.
 const KINDS: [Kind; 9] = [
@@ -38,8 +41,10 @@ const PREFIXES: [&str; 10] = [
     "",
 ];
 
-/// Spaces that may stand between number and unit.
-const SPACES: [char; 5] = [' ', '\n', '\u{a0}', '\u{202f}', '\u{2009}'];
+/// Spaces, and signs that nobody sees, that may stand between number and unit.
+const SPACES: [char; 9] = [
+    ' ', '\n', '\t', '\u{a0}', '\u{202f}', '\u{2009}', '\u{200b}', '\u{2060}', '\u{ad}',
+];
 
 /// Where the unit behind a number that ends at `at` ends.
 pub(super) fn end(text: &str, at: usize, spelled: bool) -> Option<usize> {
@@ -51,7 +56,17 @@ pub(super) fn end(text: &str, at: usize, spelled: bool) -> Option<usize> {
     if spelled && attached && !already_apart {
         return None;
     }
-    length(trimmed).map(|length| text.len() - trimmed.len() + length)
+    let found = length(trimmed).or_else(|| bracketed(trimmed));
+    found.map(|length| text.len() - trimmed.len() + length)
+}
+
+/// The length of a unit in brackets: "470 (kHz)".
+fn bracketed(text: &str) -> Option<usize> {
+    let inside = text.strip_prefix(['(', '['])?;
+    let length = length(inside)?;
+    inside[length..]
+        .starts_with([')', ']'])
+        .then_some(length + 2)
 }
 
 /// Whether the heading of a table's column ends in a unit: "Dial, kHz", "IF (kHz)".
@@ -102,7 +117,16 @@ fn is_symbol(token: &str) -> bool {
     !token.is_empty()
         && (MORE_SYMBOLS.contains(&token)
             || is_word(&token.to_lowercase())
-            || KINDS.iter().any(|kind| is_read(*kind, token)))
+            || KINDS.iter().any(|kind| is_read(*kind, token))
+            || is_voltage_or_current_of_a_sort(token))
+}
+
+/// Whether the token is a voltage or current with its sort behind it: "VAC", "mVrms".
+fn is_voltage_or_current_of_a_sort(token: &str) -> bool {
+    SORTS.iter().any(|sort| {
+        let unit = token.strip_suffix(sort).filter(|unit| !unit.is_empty());
+        unit.is_some_and(|unit| MORE_SYMBOLS[..4].contains(&unit) || is_read(Kind::Voltage, unit))
+    })
 }
 
 /// Whether the catalogue reads the token as a unit of a kind, or asks which one it is.

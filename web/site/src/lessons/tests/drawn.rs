@@ -103,7 +103,7 @@ fn a_term_leads_to_its_meaning_and_back() {
         &[
             "The <strong><a class=\"term\" id=\"use-image\" href=\"#term-image\">image</a></strong> of ",
             "Images are alike.",
-            "<aside class=\"meanings\"",
+            "<section class=\"meanings\"",
             "<dt id=\"term-image\">image</dt><dd>What a superhet hears besides. <a class=\"back\" href=\"#use-image\"",
         ],
     );
@@ -123,7 +123,7 @@ fn a_prediction_is_complete_without_the_program() {
     holds(
         &html("one"),
         &[
-            "<section class=\"predict\" data-settled-by=\"oscillator?dial=1200kHz&amp;if=470kHz&amp;side=above\"",
+            "<section class=\"predict\" data-settled-by=\"oscillator?dial=1200kHz&amp;if=470kHz&amp;side=above\" aria-labelledby=\"question-1\"",
             "<p class=\"question\" id=\"question-1\">Where does it run?</p>",
             "<label class=\"choice\" data-misconception=\"backwards\" data-belief=\"It runs backwards.\">\
              <input type=\"radio\" name=\"predict-1\" value=\"1\"><span>At <data",
@@ -206,7 +206,7 @@ fn beliefs_formulas_and_the_card_stand_in_their_places() {
             "<dd>oscillator frequency</dd>",
             "<dd>the intermediate frequency</dd>",
             "<section class=\"carry\"><h2 id=\"carry-to-the-bench\">Carry to the bench</h2>",
-            "</section><aside class=\"meanings\"",
+            "</section><section class=\"meanings\"",
         ],
     );
 }

@@ -154,6 +154,14 @@ fn a_lesson_needs_earlier_ones_only() {
 }
 
 #[test]
+fn a_lesson_near_a_set_needs_cautions() {
+    assert_eq!(
+        faults(&[("cautions.md", super::CAUTIONS, "")]),
+        "lessons/cautions.md:1:1: a lesson comes near a set, and there are no cautions to show"
+    );
+}
+
+#[test]
 fn unused_entries_of_the_lists_are_told() {
     assert_eq!(
         faults(&[

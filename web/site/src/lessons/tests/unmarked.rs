@@ -116,3 +116,31 @@ fn half_of_a_range_is_not_marked_by_the_other_half() {
         unmarked("01-one.md:19:34", "525")
     );
 }
+
+#[test]
+fn split_from_its_unit_by_markup() {
+    for (text, number) in [
+        ("or 10 **kHz**.", "10 kHz"),
+        ("or [10](lesson:two) kHz.", "10 kHz"),
+        ("or 10&nbsp;kHz.", "10 kHz"),
+        ("or &#49;0 kHz.", "10 kHz"),
+        ("or *ten*\nkilohertz.", "ten kilohertz"),
+        ("or 10\\\nkHz.", "10 kHz"),
+    ] {
+        let found = faults_of_one("apart.", &format!("apart {text}"));
+        let place = if text.contains('[') || text.contains('*') && text.starts_with("or *") {
+            100
+        } else {
+            99
+        };
+        assert_eq!(
+            found,
+            unmarked(&format!("01-one.md:19:{place}"), number),
+            "{text}"
+        );
+    }
+    assert_eq!(
+        faults_of_one("[9 kHz](fact:spacing)", "[9 kHz](fact:spacing) kHz"),
+        "lessons/01-one.md:19:90: \"kHz\" belongs inside the mark of the number before it"
+    );
+}
