@@ -22,10 +22,11 @@ const TABS: [(&str, &str); 3] = [
 ];
 
 /// What the foot of each page leads to: (section of the page about the site, words).
-const FOOT_LINKS: [(&str, &str); 4] = [
+const FOOT_LINKS: [(&str, &str); 5] = [
     ("caution", "Cautions"),
     ("privacy", "Privacy"),
     ("accuracy", "Accuracy"),
+    ("sources", "Sources"),
     ("licences", "Licences"),
 ];
 

@@ -31,6 +31,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 (keeping())
                 (no_network(site))
                 (browsers())
+                (sources(site))
                 (licences(site))
             }
         },
@@ -38,7 +39,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
 }
 
 /// The sections of the page: (id, heading).
-const SECTIONS: [(&str, &str); 8] = [
+const SECTIONS: [(&str, &str); 9] = [
     ("caution", "Before you open a set"),
     ("claims", "What is claimed"),
     ("accuracy", "How right the numbers are"),
@@ -46,6 +47,7 @@ const SECTIONS: [(&str, &str); 8] = [
     ("keeping", "What this browser keeps"),
     ("no-network", "Without a network"),
     ("browsers", "Browsers"),
+    ("sources", "Sources"),
     ("licences", "Licences"),
 ];
 
@@ -85,9 +87,10 @@ fn claims() -> Markup {
             "will learn faster, better or at all."
         }
         p {
-            "What can be tested is narrower, and is: that every number with a unit in a lesson is "
-            "right, that no word is used before the lesson that explains it, and that every "
-            "problem accepts its own answer and no other. That is coverage, not learning."
+            "What can be tested is narrower, and is: that every number with a unit in a lesson "
+            "agrees with the arithmetic, with what was given or with its source; that no term is "
+            "used before the lesson that explains it; that every problem accepts its right answer "
+            "and names the mistakes it knows. That is coverage, not learning."
         }
     }
 }
@@ -182,6 +185,18 @@ fn browsers() -> Markup {
             "and anything later. Elsewhere, and without JavaScript, the lessons, the drawings and "
             "the tables can still be read."
         }
+    }
+}
+
+fn sources(site: &Site<'_>) -> Markup {
+    html! {
+        (heading("sources"))
+        p {
+            "The publications that lessons, problems and tables draw on. Each lesson lists its "
+            "own, with the page or clause; where a book was read in a companion to it and not in "
+            "print, its line says so."
+        }
+        ul.sources { (site.content.lessons.sources()) }
     }
 }
 
