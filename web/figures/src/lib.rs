@@ -9,6 +9,8 @@
 //! own, any colour (classes only, so that a theme or a printer decides), and the page
 //! itself (no web-sys here: everything is tested natively).
 
+#[cfg(test)]
+mod apart;
 mod arithmetic;
 mod block_diagram;
 mod changes;

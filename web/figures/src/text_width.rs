@@ -14,21 +14,32 @@ pub(crate) enum Weight {
 /// The reader's device decides which face is used; the widths are those of a wide screen
 /// face (DejaVu Sans, regular and bold), rounded up.
 pub(crate) fn text_width(text: &str, size: f64, weight: Weight) -> f64 {
-    let ems: f64 = text.chars().map(em).sum();
-    let wider = match weight {
-        Weight::Regular => 1.0,
-        Weight::Bold => 1.12,
+    let em = match weight {
+        Weight::Regular => regular_em,
+        Weight::Bold => bold_em,
     };
-    ems * size * wider
+    text.chars().map(em).sum::<f64>() * size
 }
 
 /// The width of a character in ems, regular.
-fn em(character: char) -> f64 {
+fn regular_em(character: char) -> f64 {
     match character {
         ' ' | ',' | '.' | 'i' | 'j' | 'l' | ':' => 0.34,
         'f' | 'r' | 't' | '-' => 0.42,
         'm' | 'w' | 'M' | 'W' => 1.0,
         'A'..='Z' => 0.77,
         _ => 0.64,
+    }
+}
+
+/// The width of a character in ems, bold.
+fn bold_em(character: char) -> f64 {
+    match character {
+        ' ' | 'i' | 'j' | 'l' => 0.35,
+        ',' | '.' | ':' | '-' => 0.42,
+        'f' | 'r' | 't' => 0.50,
+        'm' | 'w' | 'M' | 'W' => 1.11,
+        'A'..='Z' => 0.84,
+        _ => 0.70,
     }
 }

@@ -1,0 +1,61 @@
+//! The drawings as they were last looked at.
+//!
+//! A drawing that comes out otherwise fails here. Look at it, then write it anew with
+//! `FIGURES_WRITE=1 cargo test -p figures --test drawn`.
+
+use figures::{Input, svg, view};
+use std::fs;
+use std::path::PathBuf;
+
+/// The files, and what is drawn in each.
+const DRAWN: [(&str, &str, &str); 5] = [
+    (
+        "frequency-line",
+        "frequency-line",
+        "dial=1200kHz&if=470kHz&side=above",
+    ),
+    (
+        "frequency-line-below",
+        "frequency-line",
+        "dial=1500kHz&if=455kHz&side=below",
+    ),
+    (
+        "frequency-line-by-the-sum",
+        "frequency-line",
+        "dial=700kHz&if=470kHz&side=below",
+    ),
+    (
+        "frequency-line-without-image",
+        "frequency-line",
+        "dial=1089kHz&if=470kHz&side=above&image=hidden",
+    ),
+    (
+        "block-diagram",
+        "block-diagram",
+        "dial=693kHz&if=470kHz&side=above",
+    ),
+];
+
+/// A line for each element, so that a difference is seen.
+fn lines(text: &str) -> String {
+    text.replace("><", ">\n<") + "\n"
+}
+
+#[test]
+fn drawings_are_as_they_were_last_looked_at() {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("tests/drawn");
+    let writes = std::env::var_os("FIGURES_WRITE").is_some();
+    for (file, name, query) in DRAWN {
+        let drawn = lines(&svg(&view(name, &Input::parse(query).unwrap()).unwrap()));
+        let path = folder.join(format!("{file}.svg"));
+        if writes {
+            fs::write(&path, &drawn).unwrap();
+        }
+        let kept = fs::read_to_string(&path).unwrap_or_default();
+        let same = drawn
+            .lines()
+            .zip(kept.lines())
+            .find(|(new, old)| new != old);
+        assert!(drawn == kept, "{file}.svg differs: {same:?}");
+    }
+}

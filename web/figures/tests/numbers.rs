@@ -1,0 +1,153 @@
+//! The words, the table, the handles and the labels of a figure say what the core says.
+
+#![allow(clippy::unwrap_used)] // in the helpers of tests, as in the tests
+
+use figures::{ControlKind, Input, Node, View, view};
+use superhet::catalogue::evaluate;
+
+fn drawn(name: &str, dial: &str, intermediate: &str, side: &str) -> View {
+    let input = Input::new()
+        .with("dial", dial)
+        .with("if", intermediate)
+        .with("side", side);
+    view(name, &input).unwrap()
+}
+
+fn core(name: &str, dial: &str, intermediate: &str, side: &str) -> (f64, String) {
+    let expression = format!("{name}?dial={dial}&if={intermediate}&side={side}");
+    let answer = evaluate(&expression).unwrap();
+    (answer.value, answer.text)
+}
+
+/// Tunings, the last with the image found by the sum.
+const TUNINGS: [(&str, &str, &str); 6] = [
+    ("1200 kHz", "470 kHz", "above"),
+    ("909kHz", "465kHz", "above"),
+    ("1.4 MHz", "455 kHz", "below"),
+    ("250 m", "470 kHz", "above"),
+    ("666.5 kHz", "470 kHz", "above"),
+    ("700 kHz", "470 kHz", "below"),
+];
+
+fn cells(view: &View) -> Vec<(&'static str, f64, String)> {
+    let cells = view.table.rows.iter().flatten();
+    cells
+        .filter_map(|cell| {
+            cell.result
+                .map(|(name, value)| (name, value, cell.text.clone()))
+        })
+        .collect()
+}
+
+fn texts(nodes: &[Node], out: &mut Vec<String>) {
+    for node in nodes {
+        out.extend(node.text.clone());
+        texts(&node.children, out);
+    }
+}
+
+#[test]
+fn the_frequency_line_says_what_the_core_says() {
+    for (dial, intermediate, side) in TUNINGS {
+        let view = drawn("frequency-line", dial, intermediate, side);
+        for name in ["oscillator", "image"] {
+            let (value, text) = core(name, dial, intermediate, side);
+            let quantity = view.quantity(name).unwrap();
+            assert_eq!((quantity.value, &quantity.text), (value, &text));
+            assert!(cells(&view).contains(&(quantity.name, value, text.clone())));
+            assert!(view.words.contains(&text), "{}", view.words);
+            assert!(view.title.contains(&text), "{}", view.title);
+            let mut labels = Vec::new();
+            texts(&view.root, &mut labels);
+            assert!(labels.contains(&text), "{labels:?}");
+            assert!(
+                view.controls[0].text.contains(&text),
+                "{:?}",
+                view.controls[0]
+            );
+        }
+    }
+}
+
+#[test]
+fn points_stand_where_their_frequencies_say() {
+    // 5 % is 0 Hz and 95 % the line's end, 3000 kHz.
+    for (dial, intermediate, side) in TUNINGS {
+        let view = drawn("frequency-line", dial, intermediate, side);
+        for (key, name) in [("oscillator-mark", "oscillator"), ("image-mark", "image")] {
+            let mark = find(&view.root, key).unwrap();
+            let at: f64 = mark
+                .attribute("x")
+                .unwrap()
+                .trim_end_matches('%')
+                .parse()
+                .unwrap();
+            let (value, _) = core(name, dial, intermediate, side);
+            let expected = 5.0 + 90.0 * value / 3e6;
+            assert!(
+                (at - expected).abs() <= 0.005,
+                "{name} at {at}, expected {expected}"
+            );
+        }
+    }
+}
+
+fn find<'a>(nodes: &'a [Node], key: &str) -> Option<&'a Node> {
+    nodes.iter().find_map(|node| {
+        if node.key.as_deref() == Some(key) {
+            Some(node)
+        } else {
+            find(&node.children, key)
+        }
+    })
+}
+
+#[test]
+fn the_block_diagram_says_what_the_core_says() {
+    for (dial, intermediate, side) in TUNINGS {
+        let view = drawn("block-diagram", dial, intermediate, side);
+        let (value, text) = core("oscillator", dial, intermediate, side);
+        assert_eq!(view.quantity("oscillator").unwrap().value, value);
+        assert!(view.words.contains(&text), "{}", view.words);
+        let difference = view.quantity("difference").unwrap();
+        let signal = view.quantity("dial").unwrap();
+        let expression = format!("difference?signal={}Hz&oscillator={value}Hz", signal.value);
+        // The IF as typed against the difference as worked out: a rounding apart at most.
+        let apart = (evaluate(&expression).unwrap().value - difference.value).abs();
+        assert!(apart < 1e-6, "{apart} Hz apart");
+        let told = cells(&view);
+        assert_eq!(told.iter().filter(|cell| cell.0 == "difference").count(), 2);
+    }
+}
+
+#[test]
+fn handles_stand_where_the_input_says_and_stop_at_round_numbers() {
+    for name in figures::names() {
+        let view = drawn(name, "1200 kHz", "470 kHz", "below");
+        for control in &view.controls {
+            match &control.kind {
+                ControlKind::Slider(slider) => {
+                    let expected = if control.parameter == "dial" {
+                        1200.0
+                    } else {
+                        470.0
+                    };
+                    assert_eq!(slider.value, expected);
+                    assert_eq!(slider.min % slider.step, 0, "{control:?}");
+                    assert_eq!(slider.max % slider.step, 0, "{control:?}");
+                }
+                ControlKind::Choice { chosen, .. } => assert_eq!(*chosen, "below"),
+            }
+        }
+    }
+}
+
+#[test]
+fn without_the_image_nothing_speaks_of_it() {
+    let input = Input::parse("dial=1089kHz&if=470kHz&side=above&image=hidden").unwrap();
+    let view = view("frequency-line", &input).unwrap();
+    let markup = figures::markup("frequency-line", &input, "", None).unwrap();
+    let shown = markup.replace("image=hidden", "");
+    assert!(!shown.contains("image"), "{shown}");
+    assert!(view.quantity("image").is_none());
+}
