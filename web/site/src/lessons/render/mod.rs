@@ -11,7 +11,7 @@
 //! | `data.number[data-kind]` | a number: `calc` with `data-quantity`, `data-expression`, `data-value` (SI) and `data-typed` (parameters that the author typed beside it), `given` with `data-given`, `fact` with `data-fact` |
 //! | `a.fact` | the way from a fact to its source |
 //! | `a.term`, `section.meanings dl` with `dt#term-…`, `a.back` | a term, its meaning, and the way back |
-//! | `section.predict` with `p.question`, `label.choice[data-right or data-belief]`, `button.commit`, `details` with `p.settled`, `p.because` | a prediction |
+//! | `section.predict` with `p.question`, `label.choice[data-right or data-belief]`, `details` with `p.settled`, `p.because` | a prediction; the program adds the button to commit with |
 //! | `section.worked` with three `div.example`: `p.ask`, `ol.steps`, `details.blank` | a worked example |
 //! | `section.misconception#misconception-…` with `p.belief` | a belief and its case |
 //! | `section.formula[data-formula] details` with `math` and `dl.letters` | a formula that can be skipped |

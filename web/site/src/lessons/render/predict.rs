@@ -25,7 +25,6 @@ impl Drawing<'_> {
                         (self.choice(choice, number, index))
                     }
                 }
-                button.commit type="button" hidden { "Commit" }
                 details {
                     summary { "See what happens" }
                     p.settled {
