@@ -8,11 +8,12 @@ use alloc::{
     vec::Vec,
 };
 
-use crate::catalogue;
+use crate::catalogue::{self, Entry};
 
 use super::{
     check::Faults,
     english::complaints,
+    expression::Expression,
     family::{Family, Level, PartForm},
     fault::Place,
     generate::{GenerateError, generate},
@@ -113,27 +114,30 @@ fn check_mistakes(form: &PartForm, parts: &[&Part], place: &[Place], faults: &mu
     }
 }
 
-/// A question must not name what it asks: finding out what is needed is part of it.
+/// A question must name neither what it asks nor the lesson that it belongs to: finding
+/// out what is needed is part of it.
 fn gives_away(family: &Family, problem: &Problem) -> Option<String> {
     for part in &problem.parts {
         let form = family.parts.iter().find(|form| form.id == part.id)?;
-        let asked = form.asks.as_deref().unwrap_or_default();
-        let word = asked
-            .split(|c: char| !(c.is_ascii_lowercase() || c == '-'))
-            .next()?;
-        let Some(entry) = catalogue::find(word) else {
-            continue;
-        };
-        let plain = entry.name.replace('-', " ");
+        let mut given_away = Vec::from([family.lesson.replace('-', " ")]);
+        for entry in form.asks.iter().flat_map(|asks| quantities(asks)) {
+            given_away.push(entry.name.replace('-', " "));
+            given_away.push(entry.title.into());
+        }
         for text in [&problem.scene, &part.ask] {
-            for name in [plain.as_str(), entry.title] {
-                if names(text, name) {
-                    return Some(format!("{text:?} names what is asked: {name:?}"));
-                }
+            if let Some(name) = given_away.iter().find(|name| names(text, name)) {
+                return Some(format!("{text:?} names what is asked: {name:?}"));
             }
         }
     }
     None
+}
+
+/// The catalogue's quantities that an expression asks for.
+fn quantities(expression: &str) -> Vec<&'static Entry> {
+    let read = Expression::read(expression);
+    let names = read.as_ref().map(Expression::names).unwrap_or_default();
+    names.into_iter().filter_map(catalogue::find).collect()
 }
 
 /// Whether a text holds these words one after another, in any case.

@@ -38,12 +38,10 @@ pub(super) fn named(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
 
 /// The only mistake whose answer this is, rounded further than asked.
 pub(super) fn named_rounded(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
-    let mut fitting = answer.mistakes.iter().filter(|mistake| {
-        answer
-            .precision
-            .rounded_too_far(typed, mistake.value)
-            .is_some()
-    });
+    let mut fitting = answer
+        .mistakes
+        .iter()
+        .filter(|mistake| answer.precision.rounded_too_far(typed, mistake.value));
     match (fitting.next(), fitting.next()) {
         (Some(mistake), None) => Some(told(mistake)),
         _ => None,
@@ -61,6 +59,7 @@ fn told(mistake: &Mistake) -> Marking {
 /// A slip that any answer can show.
 pub(super) fn slip(answer: &NumberAnswer, typed: &Typed<'_>) -> Option<Marking> {
     thousand_times(answer, typed)
+        .or_else(|| rounded_away(answer, typed.value))
         .or_else(|| decimal_point(answer, typed.value))
         .or_else(|| other_unit(answer, typed))
 }
@@ -94,6 +93,17 @@ fn decimal_point(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
                         roughly how large the answer must be.";
             Marking::mistaken("decimal-point", None, says.into())
         })
+}
+
+/// The right answer, rounded until it could be many others.
+fn rounded_away(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
+    answer.precision.rounded_away(typed, answer.value).then(|| {
+        let says = format!(
+            "That is rounded so far that it says too little. Answer {}.",
+            answer.precision_text
+        );
+        Marking::mistaken("rounded-away", None, says)
+    })
 }
 
 /// The right number with a unit of another sort, as far as it could be read: metres
@@ -140,8 +150,16 @@ pub(super) fn comma(kind: Kind, typed: &Typed<'_>, other: f64) -> Marking {
 
 /// What could not be read: nothing, nonsense, no unit, or a unit of another sort.
 pub(super) fn unread(answer: &NumberAnswer, text: &str, refused: &ParseError) -> Marking {
-    if refused.rule() != Rule::UnknownUnit {
-        return Marking::unclear(sentence(refused));
+    match refused.rule() {
+        Rule::UnknownUnit => {}
+        Rule::Empty => return Marking::unclear("Type an answer first.".into()),
+        Rule::MissingUnit if !answer.unit_buttons.is_empty() => {
+            let units = answer.unit_buttons.join(" or ");
+            return Marking::unclear(format!(
+                "A number alone does not say enough: is it {units}?"
+            ));
+        }
+        _ => return Marking::unclear(sentence(refused)),
     }
     match other_kind(answer.kind, text) {
         Some(kind) if right_number(answer, text) => Marking::mistaken(

@@ -120,6 +120,18 @@ impl Expression {
         reader.end()?;
         Ok(expression)
     }
+
+    /// The names and quantities that its value is made of, without what they are bound to.
+    pub fn names(&self) -> Vec<&str> {
+        match self {
+            Expression::Name(name) | Expression::Call { quantity: name, .. } => {
+                Vec::from([name.as_str()])
+            }
+            Expression::Root(inside) => inside.names(),
+            Expression::Joined(_, left, right) => [left.names(), right.names()].concat(),
+            Expression::Number(_) | Expression::Quantity(_) | Expression::Text(_) => Vec::new(),
+        }
+    }
 }
 
 impl Condition {

@@ -61,7 +61,7 @@ pub struct Marking {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct NamedMistake {
     /// Id in the family, or one of the slips that any answer can show
-    /// (`thousand-times`, `decimal-point`, `other-unit`).
+    /// (`thousand-times`, `decimal-point`, `rounded-away`, `other-unit`).
     pub id: String,
     /// Id of the misconception that it shows.
     pub misconception: Option<String>,
@@ -121,6 +121,12 @@ fn mark_number(answer: &NumberAnswer, typed: &str, unit_beside: Option<&str>) ->
         unit: reading.unit,
     };
     let shown = display::text(answer.kind, reading.value);
+    if reading.value <= 0.0 && answer.kind != Kind::Decibels {
+        let kind = answer.kind.with_article();
+        return Marking::unclear(format!(
+            "That was read as {shown}, and {kind} is above zero."
+        ));
+    }
     let marking = judged(answer, &typed, reading.other);
     Marking {
         read_as: Some(shown),
@@ -155,11 +161,7 @@ fn right(answer: &NumberAnswer) -> Marking {
 
 /// Right, but rounded further than asked, or rounded on the way.
 fn rounded(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
-    let says = if answer
-        .precision
-        .rounded_too_far(typed, answer.value)
-        .is_some()
-    {
+    let says = if answer.precision.rounded_too_far(typed, answer.value) {
         format!(
             "Right, but rounded further than was asked. Answer {}: {}.",
             answer.precision_text, answer.text

@@ -53,13 +53,29 @@ impl Precision {
         libm::fabs(one - other) > room + slack
     }
 
-    /// The coarsest rounding of `value` that `typed` is, in significant figures, where
-    /// that is coarser than asked; never fewer than two.
-    pub fn rounded_too_far(&self, typed: f64, value: f64) -> Option<u8> {
-        (2..=6).find(|&figures| {
-            worth_of_last(value, figures) > self.last_place(value)
-                && close(typed, round_to_figures(value, figures))
-        })
+    /// Whether `typed` is `value` rounded to one place less than asked: 8.5 for 8.46.
+    pub fn rounded_too_far(&self, typed: f64, value: f64) -> bool {
+        let coarser = 10.0 * self.last_place(value);
+        close(typed, libm::round(value / coarser) * coarser)
+            || self
+                .figures_less(typed, value)
+                .is_some_and(|worth| worth <= coarser)
+    }
+
+    /// Whether `typed` is `value` rounded so far, to one figure or more, that it says
+    /// too little: 8 for 8.46, 1.7 MHz for 1670 kHz.
+    pub fn rounded_away(&self, typed: f64, value: f64) -> bool {
+        self.figures_less(typed, value).is_some()
+    }
+
+    /// Worth of one in the last figure of the finest rounding that `typed` is, where
+    /// that is coarser than asked.
+    fn figures_less(&self, typed: f64, value: f64) -> Option<f64> {
+        (1..=6)
+            .rev()
+            .filter(|&figures| close(typed, round_to_figures(value, figures)))
+            .map(|figures| worth_of_last(value, figures))
+            .find(|&worth| worth > self.last_place(value))
     }
 
     /// Whether `typed` is off by at most two in the last of the figures asked, as when a
@@ -196,29 +212,18 @@ mod tests {
     #[test]
     fn coarser_rounding_is_recognised() {
         let three = Precision::Figures(3);
-        assert_eq!(three.rounded_too_far(8.5, 8.462_81), Some(2));
-        assert_eq!(
-            three.rounded_too_far(8.0, 8.462_81),
-            None,
-            "one figure says too little"
+        assert!(three.rounded_too_far(8.5, 8.462_81));
+        assert!(!three.rounded_too_far(8.0, 8.462_81), "two places less");
+        assert!(three.rounded_away(8.0, 8.462_81));
+        assert!(!three.rounded_away(8.4, 8.462_81), "cut off, not rounded");
+        assert!(nearest_khz().rounded_too_far(1_670_000.0, 1_669_000.0));
+        assert!(
+            !nearest_khz().rounded_too_far(1_700_000.0, 1_669_000.0),
+            "two places less"
         );
-        assert_eq!(
-            three.rounded_too_far(8.4, 8.462_81),
-            None,
-            "cut off, not rounded"
-        );
-        assert_eq!(
-            nearest_khz().rounded_too_far(1_700_000.0, 1_669_000.0),
-            Some(2)
-        );
-        assert_eq!(
-            nearest_khz().rounded_too_far(1_670_000.0, 1_669_000.0),
-            Some(3)
-        );
-        assert_eq!(
-            nearest_khz().rounded_too_far(1_669_100.0, 1_669_000.0),
-            None
-        );
+        assert!(nearest_khz().rounded_away(1_700_000.0, 1_669_000.0));
+        assert!(!nearest_khz().rounded_away(1_669_100.0, 1_669_000.0));
+        assert!(!nearest_khz().rounded_too_far(1_669_100.0, 1_669_000.0));
     }
 
     #[test]

@@ -87,6 +87,11 @@ fn every_rule_is_held_at_its_place() {
             "either values",
         ),
         (
+            ("Where does it run?", "Some lesson: where does it run?"),
+            vec![Key("level-1")],
+            "names what is asked",
+        ),
+        (
             ("Where does it run?", "The oscillator?"),
             vec![Key("level-1")],
             "names what is asked",

@@ -56,15 +56,15 @@ fn any_equivalent_is_right() {
 #[test]
 fn what_cannot_be_read_is_no_attempt() {
     for (typed, says) in [
-        ("", "Nothing was typed; type 1200 kHz (got \"\")."),
-        ("   ", "Nothing was typed; type 1200 kHz (got \"\")."),
+        ("", "Type an answer first."),
+        ("   ", "Type an answer first."),
         (
             "abc",
             "A frequency starts with a number, such as 1200 kHz (got \"abc\").",
         ),
         (
             "1670",
-            "A frequency needs a unit, such as 1200 kHz (got \"1670\").",
+            "A number alone does not say enough: is it kHz or MHz?",
         ),
         (
             "16 pF",
@@ -161,7 +161,7 @@ fn rounding_is_judged_fairly_and_explained() {
         ),
         ("8.47", Verdict::RightButRounded, "rounded on the way"),
         ("8.44", Verdict::Wrong, ""),
-        ("8", Verdict::Wrong, ""),
+        ("8", Verdict::Wrong, "says too little"),
     ] {
         let marking = marked(&swing(), typed);
         assert_eq!(marking.verdict, verdict, "{typed}");
@@ -172,8 +172,12 @@ fn rounding_is_judged_fairly_and_explained() {
         "Right, but rounded further than was asked. Answer to three figures: 8.46."
     );
     let rounded = marked(&oscillator(), "1.7 MHz");
-    assert_eq!(rounded.verdict, Verdict::RightButRounded);
-    assert!(rounded.verdict.is_right());
+    assert_eq!(rounded.verdict, Verdict::Wrong);
+    assert_eq!(
+        mistake(&rounded),
+        Some("rounded-away"),
+        "thirty kilohertz off"
+    );
     assert_eq!(
         marked(&oscillator(), "1671 kHz").verdict,
         Verdict::Wrong,
