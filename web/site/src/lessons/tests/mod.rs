@@ -1,5 +1,6 @@
 //! A small course, right in everything, and what is said when one thing in it is wrong.
 
+mod damaged;
 mod drawn;
 mod links;
 mod order;
@@ -209,10 +210,10 @@ scenes = ["The {image} hums."]
 /// Changes to the course: a file, words in it, and what stands there instead.
 type Change<'a> = (&'a str, &'a str, &'a str);
 
-/// The course with changes made to it.
-fn course(changes: &[Change<'_>], report: &mut Report) -> Course {
+/// The files of the course.
+fn files() -> [(&'static str, String); 8] {
     let filler = "Plain words say what to carry to the bench and no more than that. ".repeat(34);
-    let mut files = [
+    [
         ("lessons/01-one.md", ONE.replace("FILLER", &filler)),
         ("lessons/02-two.md", TWO.replace("FILLER", &filler)),
         ("lessons/sources.toml", SOURCES.to_owned()),
@@ -221,7 +222,18 @@ fn course(changes: &[Change<'_>], report: &mut Report) -> Course {
         ("lessons/set-profiles.toml", SETS.to_owned()),
         ("lessons/cautions.md", CAUTIONS.to_owned()),
         ("lessons/problems/family.toml", FAMILY.to_owned()),
-    ];
+    ]
+}
+
+/// The course of some files.
+fn course_of(files: &[(&str, String)], report: &mut Report) -> Course {
+    let texts = files.iter().map(|(path, text)| (*path, text.as_str()));
+    Course::read(CourseFiles::from_texts(texts), report)
+}
+
+/// The course with changes made to it.
+fn course(changes: &[Change<'_>], report: &mut Report) -> Course {
+    let mut files = files();
     for (name, from, to) in changes {
         let path = format!("lessons/{name}");
         let file = files
@@ -231,8 +243,7 @@ fn course(changes: &[Change<'_>], report: &mut Report) -> Course {
         assert!(file.1.contains(from), "{name} holds {from:?}");
         file.1 = file.1.replacen(from, to, 1);
     }
-    let texts = files.iter().map(|(path, text)| (*path, text.as_str()));
-    Course::read(CourseFiles::from_texts(texts), report)
+    course_of(&files, report)
 }
 
 /// What is wrong with the course after changes.

@@ -199,3 +199,20 @@ fn two_lessons_cannot_have_one_place() {
         "lessons/02-two.md:4:17: lesson 2 needs \"two\", which comes later or is itself"
     );
 }
+
+#[test]
+fn unknown_keys_of_the_lists_are_refused_where_they_stand() {
+    let found = faults(&[
+        ("glossary.toml", "also =", "others ="),
+        ("set-profiles.toml", "side =", "sides ="),
+        ("sources.toml", "author =", "editor ="),
+    ]);
+    let lines: Vec<&str> = found.lines().collect();
+    for place in [
+        "lessons/glossary.toml:4:1: unknown field `others`, expected one of `id`, `name`, `also`, `meaning`",
+        "lessons/set-profiles.toml:6:1: unknown field `sides`, expected one of `number`, `id`, `name`, `if`, `side`, `region`, `band`",
+        "lessons/sources.toml:3:1: unknown field `editor`, expected one of `id`, `author`, `title`, `edition`, `year`, `where`",
+    ] {
+        assert!(lines.contains(&place), "{place}: {found}");
+    }
+}
