@@ -71,10 +71,6 @@ fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
             @if page.path == "404.html" { meta name="robots" content="noindex"; }
             (public_address(page, site.edition))
             script src=(links.asset("theme.js")) {}
-            @if !portable && page.program != Program::Lookup {
-                link rel="preload" as="font" type="font/woff2" crossorigin
-                    href=(links.asset("besley-semibold-latin.woff2"));
-            }
             link rel="stylesheet" href=(links.asset("base.css"));
             @for style in page.styles {
                 link rel="stylesheet" href=(links.asset(style));

@@ -34,7 +34,6 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                         "Then it gives you the right figures for the set on your bench."
                     }
                     (next_step(&links, &lessons))
-                    (place::restore_offer())
                 }
                 (strip::drawing())
             }

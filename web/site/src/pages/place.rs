@@ -1,14 +1,24 @@
 //! "Take my place with me": the controls that carry a reader's notebook to another browser.
 //!
 //! Static markup; `study` finds it by the ids and brings it alive. Until then it is hidden.
+//! It stands at the end of the page, so that nothing above it moves when it appears.
 
 use maud::{Markup, html};
 
-/// The controls, hidden until `study` shows `#place`.
+/// The controls, hidden until `study` shows `#place`; in them the offer to somebody whose
+/// storage is empty, hidden until it shows `#place-restore`.
 pub(super) fn controls() -> Markup {
     html! {
         section #place .place hidden aria-labelledby="place-title" {
             h2 #place-title { "Take my place with me" }
+            div #place-restore .restore hidden {
+                p {
+                    strong { "Been here before? " }
+                    "This browser has nothing of yours. Follow the link that you copied then, or "
+                    "open the file that you saved."
+                }
+                button #place-restore-open type="button" { "Open my saved file" }
+            }
             p {
                 "Your ticked lessons, your tallies and your set live in this browser alone. "
                 "A browser may clear them: Safari does so after a week without a visit. "
@@ -27,16 +37,6 @@ pub(super) fn controls() -> Markup {
                 p { "This clears the notebook and the set from this browser. It cannot be undone." }
                 button #place-wipe type="button" { "Yes, wipe it all" }
             }
-        }
-    }
-}
-
-/// The offer to somebody whose storage is empty, hidden until `study` shows it.
-pub(super) fn restore_offer() -> Markup {
-    html! {
-        div #place-restore .restore hidden {
-            p { "Been here before? Follow the link that you copied then, or open the file that you saved." }
-            button #place-restore-open type="button" { "Open my saved file" }
         }
     }
 }
