@@ -2,5 +2,6 @@
 
 mod harness;
 mod home;
+mod lookup;
 mod offline;
 mod portable;

@@ -48,11 +48,17 @@ pub mod ears;
 #[cfg(feature = "browser")]
 pub mod engine;
 #[cfg(feature = "browser")]
+mod hands;
+#[cfg(feature = "browser")]
+pub mod layout;
+#[cfg(feature = "browser")]
 mod printing;
 #[cfg(feature = "browser")]
 pub mod process;
 #[cfg(feature = "browser")]
 pub mod server;
+#[cfg(feature = "browser")]
+pub mod shown;
 #[cfg(feature = "browser")]
 pub mod visit;
 #[cfg(feature = "browser")]

@@ -167,6 +167,10 @@ impl Visit {
     /// When there is none, or something lies over it.
     pub async fn click(&self, css: &str) -> Result<()> {
         let element = self.element(css).await?;
+        // At once: a page that scrolls smoothly would still be on its way.
+        let show = "arguments[0].scrollIntoView({ block: 'nearest', behavior: 'instant' })";
+        let given = vec![element.to_json()?];
+        self.browser.execute(show, given).await?;
         element
             .click()
             .await
