@@ -58,11 +58,12 @@ impl Figure {
         })
     }
 
-    /// Its input; a value may be the name of a lesson's input.
+    /// Its input; a value may be the name of a lesson's input. Not that of `move`: it lists
+    /// the figure's handles, which are called like the inputs they move.
     pub(crate) fn input(&self, givens: &Givens) -> Result<Input, FigureError> {
         let pairs = self.input.pairs.iter().map(|(key, value)| {
-            let value = givens.get(value).map_or(value, |given| &given.typed);
-            format!("{key}={value}")
+            let given = givens.get(value).filter(|_| key != "move");
+            format!("{key}={}", given.map_or(value, |given| &given.typed))
         });
         Input::parse(&pairs.collect::<Vec<_>>().join("&"))
     }
