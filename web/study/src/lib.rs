@@ -10,7 +10,7 @@
 //! | --- | --- |
 //! | `figure[data-figure][data-input]` as `figures::markup` writes it | a live figure, with its task |
 //! | `section.predict` with `label.choice` around radio buttons (the right one's label has `data-right`, a wrong one's may have `data-belief` with the belief's sentence) and a `details` | a prediction to commit to |
-//! | `section[data-problem]` with the family as JSON in a `script[type="application/json"]` | a problem that is marked |
+//! | `section[data-problem]` with the registered family as JSON in a `script[type="application/json"]` | a problem that is marked |
 //! | `article[data-lesson]`, which holds the slug | a lesson to tick |
 //! | `li[data-lesson]` with `p.ticked` on the course page | a ticked line |
 //! | `#course`, `#next-step` and `#place…` on the first page | what comes next, and "take my place with me" |

@@ -160,7 +160,7 @@ impl Page {
         }
         let at = |root: &Element| root.contains(Some(&button));
         if let Some(prediction) = self.predictions.iter().find(|one| at(one.root())) {
-            return prediction.commit();
+            return prediction.pressed(&button);
         }
         if let Some(tick) = self.ticks.iter().find(|tick| tick.holds(&button)) {
             return tick.pressed(&mut self.kept);

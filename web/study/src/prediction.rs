@@ -22,9 +22,8 @@ impl Prediction {
         if all(&root, "label input[type=radio]")?.is_empty() {
             return Err(JsValue::from_str("it has no choices"));
         }
-        let button = made("button", "main", "That is my answer")?;
+        let button = made("button", "commit main", "That is my answer")?;
         button.set_attribute("type", "button")?;
-        button.set_attribute("data-do", "commit")?;
         let said = made("div", "said", "")?;
         said.set_attribute("role", "status")?;
         said.set_attribute("tabindex", "-1")?;
@@ -43,8 +42,12 @@ impl Prediction {
         &self.root
     }
 
-    /// Takes the choice that is made and shows what happens.
-    pub(crate) fn commit(&self) -> Result<()> {
+    /// Takes the choice that is made and shows what happens, if the button is this
+    /// prediction's own.
+    pub(crate) fn pressed(&self, button: &Element) -> Result<()> {
+        if !button.is_same_node(Some(&self.button)) {
+            return Ok(());
+        }
         let Some(chosen) = self.root.query_selector("label input:checked")? else {
             say(&self.said, "Pick one of the choices first.");
             return Ok(());

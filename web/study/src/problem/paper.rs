@@ -1,5 +1,5 @@
 //! What lies before the reader, as HTML. Every text of a problem is escaped: names and
-//! words are text, never markup.
+//! words are text, never markup. A number and its unit stay on one line.
 
 use super::desk::Desk;
 use figures::escape;
@@ -11,7 +11,7 @@ pub(super) fn desk(desk: &Desk) -> String {
     let problem = desk.state().problem();
     [
         "<p class=\"scene\" tabindex=\"-1\">",
-        &escape(&problem.scene),
+        &words(&problem.scene),
         "</p><div class=\"parts\"></div>",
         "<div class=\"buttons after\" hidden>",
         "<button type=\"button\" class=\"main\" data-do=\"another\">Another like this</button>",
@@ -42,7 +42,7 @@ pub(super) fn part(part: &Part, id: &str) -> String {
         "<p class=\"question\" id=\"",
         id,
         "\">",
-        &escape(&part.ask),
+        &words(&part.ask),
         &asked(precision),
         "</p><form class=\"answer\">",
         &answer,
@@ -65,7 +65,7 @@ fn asked(precision: &str) -> String {
     }
     [
         " <span class=\"precision\">Answer ",
-        &escape(precision),
+        &words(precision),
         ".</span>",
     ]
     .concat()
@@ -104,10 +104,31 @@ fn choices_for(choices: &[Choice], id: &str) -> String {
     .concat();
     for choice in choices {
         let open = "<label class=\"choice\"><input type=\"radio\" name=\"answer\" value=\"";
-        let words = ["\"><span>", &escape(&choice.text), "</span></label>"].concat();
+        let words = ["\"><span>", &words(&choice.text), "</span></label>"].concat();
         html.push_str(&[open, &escape(&choice.id), &words].concat());
     }
     html.push_str("</div>");
+    html
+}
+
+/// Units that stay with their numbers.
+const UNITS: [&str; 12] = [
+    "Hz", "kHz", "MHz", "kc/s", "m", "pF", "nF", "µF", "µH", "mH", "times", "dB",
+];
+
+/// A text as HTML, with no line's end between a number and its unit.
+fn words(text: &str) -> String {
+    let mut html = String::with_capacity(text.len());
+    let mut before = "";
+    for (place, word) in text.split(' ').enumerate() {
+        if place > 0 {
+            let unit = UNITS.contains(&word.trim_end_matches(['.', ',', '?', ';', ':']));
+            let counted = before.ends_with(|letter: char| letter.is_ascii_digit());
+            html.push(if unit && counted { '\u{a0}' } else { ' ' });
+        }
+        html.push_str(&escape(word));
+        before = word;
+    }
     html
 }
 
@@ -115,7 +136,7 @@ fn choices_for(choices: &[Choice], id: &str) -> String {
 pub(super) fn marking(lines: &[String]) -> String {
     let lines = lines.iter();
     lines
-        .map(|line| ["<p>", &escape(line), "</p>"].concat())
+        .map(|line| ["<p>", &words(line), "</p>"].concat())
         .collect()
 }
 
@@ -132,7 +153,7 @@ pub(super) fn class_of(marking: &Marking) -> &'static str {
 pub(super) fn lines(lines: &[String]) -> String {
     let lines = lines.iter();
     lines
-        .map(|line| ["<li>", &escape(line), "</li>"].concat())
+        .map(|line| ["<li>", &words(line), "</li>"].concat())
         .collect()
 }
 
@@ -140,7 +161,7 @@ pub(super) fn lines(lines: &[String]) -> String {
 mod tests {
     use super::super::desk::Desk;
     use super::super::desk::tests::page_text;
-    use super::{desk, part};
+    use super::{desk, part, words};
 
     #[test]
     fn a_number_is_asked_with_its_units() {
@@ -153,6 +174,15 @@ mod tests {
         );
         assert!(html.contains("Mark it"), "{html}");
         assert!(desk(&open).contains("#problem="));
+    }
+
+    #[test]
+    fn a_number_keeps_its_unit() {
+        assert_eq!(
+            words("From 525 kHz to 1605 kHz, 3 times & more in 5 minutes"),
+            "From 525\u{a0}kHz to 1605\u{a0}kHz, 3\u{a0}times &amp; more in 5 minutes"
+        );
+        assert_eq!(words("  two  spaces "), "  two  spaces ");
     }
 
     #[test]
