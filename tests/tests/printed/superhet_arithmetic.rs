@@ -17,44 +17,7 @@
 //! - "20.64" as the ratio of Scroggie's oscillator below: derived from his edges, not
 //!   printed there. The edges are used.
 
-use superhet::catalogue::evaluate;
-
-/// What is worked out, what is printed, half a unit of the last printed digit, whose
-/// number it is. `unit` divides the SI value: 1e3 for kilohertz.
-struct Row {
-    case: &'static str,
-    expression: &'static str,
-    unit: f64,
-    expected: f64,
-    tolerance: f64,
-    source: &'static str,
-}
-
-/// For numbers that are printed without rounding: a few parts in 10^16 of a megahertz
-/// are left to binary fractions such as 0.455.
-const EXACT: f64 = 1e-9;
-
-const fn row(
-    case: &'static str,
-    expression: &'static str,
-    unit: f64,
-    expected: f64,
-    tolerance: f64,
-    source: &'static str,
-) -> Row {
-    Row {
-        case,
-        expression,
-        unit,
-        expected,
-        tolerance,
-        source,
-    }
-}
-
-const KHZ: f64 = 1e3;
-const MHZ: f64 = 1e6;
-const RATIO: f64 = 1.0;
+use crate::row::{EXACT, KHZ, MHZ, RATIO, Row, check, row, value};
 
 const RODDY: &str = "Roddy & Coolen, Electronic Communications, ex. 7.3.1, p. 227";
 const RODDY_RATIOS: &str = "Roddy & Coolen, Electronic Communications, ex. 7.3.1 to 7.4.1";
@@ -248,27 +211,6 @@ const WORKED_FROM_ITS_RULE: &[Row] = &[
         TOMASI,
     ),
 ];
-
-fn value(expression: &str) -> f64 {
-    evaluate(expression)
-        .unwrap_or_else(|refusal| panic!("{expression}: {refusal}"))
-        .value
-}
-
-fn check(rows: &[Row]) {
-    let wrong: Vec<String> = rows
-        .iter()
-        .filter_map(|row| {
-            let got = value(row.expression) / row.unit;
-            let error = got - row.expected;
-            (error.abs() > row.tolerance).then(|| {
-                let (case, expected, source) = (row.case, row.expected, row.source);
-                format!("{case}: got {got}, expected {expected}, error {error:e} ({source})")
-            })
-        })
-        .collect();
-    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
-}
 
 #[test]
 fn printed_numbers_are_met() {
