@@ -137,6 +137,8 @@
     const worthIt = /"lessons":\s*\{\s*"/.test(remember.read("notebook") || "");
     if (!hint || installed || !worthIt || remember.read("home-screen") === "no") return;
     if (location.protocol === "file:" || !isSecureContext) return;
+    // On a lesson it belongs to the tick that was just made.
+    document.querySelector(".tick")?.after(hint);
     hint.hidden = false;
     const button = hint.querySelector("[data-do=install]");
     if (button) button.hidden = install === null;

@@ -3,6 +3,7 @@
 use crate::edition::Edition;
 use crate::links::Links;
 use crate::page::{Page, Program};
+use crate::pages::home_screen;
 use crate::programs;
 use crate::render::Site;
 use crate::security::policy;
@@ -41,7 +42,10 @@ pub fn render(page: &Page, site: &Site<'_>) -> String {
             body class=[body_class(page)] data-program=[program] {
                 a.skip href="#main" { "Skip to the page" }
                 (header(page, &links))
-                main #main tabindex="-1" { (page.main) }
+                main #main tabindex="-1" {
+                    (page.main)
+                    @if page.program == Program::Study { (home_screen::hint()) }
+                }
                 (footer(&links))
             }
         }

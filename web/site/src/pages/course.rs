@@ -1,6 +1,5 @@
 //! The course: the lessons that exist, in order, and honest words on those that do not.
 
-use super::home_screen;
 use super::listing::{self, Listing};
 use crate::links::Links;
 use crate::page::{Page, Program};
@@ -61,7 +60,6 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                         }
                     }
                 }
-                (home_screen::hint())
                 (listing::data(&lessons, &links))
             }
         },

@@ -1,7 +1,7 @@
 //! The first page: one next step, then the doors.
 
 use super::listing::{self, Listing};
-use super::{home_screen, place, strip};
+use super::{place, strip};
 use crate::links::Links;
 use crate::page::{Page, Program};
 use crate::render::Site;
@@ -38,7 +38,6 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 (strip::drawing())
             }
             (doors(&links))
-            (home_screen::hint())
             (place::controls())
             (listing::data(&lessons, &links))
         },

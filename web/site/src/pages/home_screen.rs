@@ -2,10 +2,10 @@
 
 use maud::{Markup, html};
 
-/// The hint, hidden until `page.js` finds that it is worth showing.
+/// The hint, at the end of every page that knows the notebook; hidden until `page.js` finds that it is worth showing.
 pub fn hint() -> Markup {
     html! {
-        aside #home-screen .note hidden aria-label="Keep this at hand" {
+        aside #home-screen .note.no-print hidden aria-label="Keep this at hand" {
             p {
                 strong { "Keep this at hand." }
                 " Put the site on your home screen: it then opens like any app, also without "
