@@ -32,6 +32,7 @@ mod page;
 mod place;
 mod prediction;
 mod problem;
+mod stop;
 mod storage;
 mod task;
 mod tick;

@@ -5,11 +5,12 @@ use crate::carrying::{self, Carrying};
 use crate::course;
 use crate::dom::{Result, all_of_page, append, document, made};
 use crate::figure::LiveFigure;
-use crate::kept::Kept;
+use crate::kept::{Kept, note};
 use crate::listener::Listener;
 use crate::place::Place;
 use crate::prediction::Prediction;
 use crate::problem::LiveProblem;
+use crate::stop::stop;
 use crate::tick::Tick;
 use std::cell::RefCell;
 use superhet::problems::ProblemCode;
@@ -225,21 +226,21 @@ impl Page {
             carrying::clear_hash()?;
             return self.carrying.offer(place);
         }
-        if let Some(Ok(code)) = hash.strip_prefix("#problem=").map(ProblemCode::decode) {
-            for problem in &mut self.problems {
-                if problem.reopen(&code)? {
-                    break;
-                }
+        match hash.strip_prefix("#problem=").map(ProblemCode::decode) {
+            None => Ok(()),
+            Some(Err(error)) => {
+                note(&["That link opens no problem: ", &error.to_string(), "."].concat())
+            }
+            Some(Ok(code)) => self.reopen(&code),
+        }
+    }
+
+    fn reopen(&mut self, code: &ProblemCode) -> Result<()> {
+        for problem in &mut self.problems {
+            if problem.reopen(code)? {
+                return Ok(());
             }
         }
-        Ok(())
+        note("That link opens a problem of another page.")
     }
-}
-
-/// After a panic nothing of this program can be trusted: the page is left as text.
-fn stop() {
-    let Ok(page) = document() else { return };
-    let Some(body) = page.body() else { return };
-    // Nothing more can be done for a page that takes no attribute.
-    let _ = body.set_attribute("data-stopped", "");
 }
