@@ -1,7 +1,11 @@
 //! Journeys through the built site in browsers, one file for each part of it.
 
+mod budgets;
+mod every_page;
 mod harness;
 mod home;
+mod lesson;
 mod lookup;
 mod offline;
+mod place;
 mod portable;

@@ -13,20 +13,9 @@ const ALL_KEPT: &str = "return document.getElementById('kept').dataset.kept === 
 /// Until a worker answers for this page.
 const HAS_WORKER: &str = "return navigator.serviceWorker.controller !== null";
 
-/// The paths of all pages of the built site.
-fn routes() -> Result<Vec<String>> {
-    let files = read_folder(&built::site()?)?;
-    let pages = files.keys().filter_map(|path| {
-        let folder = path.strip_suffix("index.html")?;
-        Some(folder.to_owned())
-    });
-    Ok(pages.collect())
-}
-
 #[tokio::test(flavor = "multi_thread")]
 async fn every_page_opens_without_a_network_after_the_first_visit() -> Result<()> {
-    let routes = routes()?;
-    ensure!(routes.len() > 1, "only {routes:?}");
+    let routes = built::pages()?;
     for engine in Engine::ALL {
         journey(engine, Window::PHONE, async |visit| {
             visit.open("").await?;
@@ -44,6 +33,30 @@ async fn every_page_opens_without_a_network_after_the_first_visit() -> Result<()
             visit.open("about/?asked=something#licences").await?;
             visit.element("#licences").await?;
             Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_look_up_answers_without_a_network() -> Result<()> {
+    let set = "dial=909kHz&if=465kHz&side=below";
+    let expression = format!("image?{set}");
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            visit.open("lookup/").await?;
+            visit.until("everything is kept", ALL_KEPT).await?;
+            visit.server.stop();
+            visit.open(&format!("lookup/?{set}")).await?;
+            visit.ready().await?;
+            visit.shows("#lookup", "image", &expression).await?;
+            visit.browser.refresh().await?;
+            visit.ready().await?;
+            visit.shows("#lookup", "image", &expression).await?;
+            visit.type_into("#dial", "1.2 MHz").await?;
+            let typed = "image?dial=1200kHz&if=465kHz&side=below";
+            visit.shows("#lookup", "image", typed).await
         })
         .await?;
     }

@@ -2,7 +2,7 @@
 
 use crate::ears;
 use crate::engine::Engine;
-use anyhow::{Context, Result};
+use anyhow::{Context, Result, ensure};
 use site::render::Files;
 use std::env;
 use std::fs::{self, File};
@@ -17,6 +17,21 @@ use zip::ZipArchive;
 /// When the variable that names it is not set.
 pub fn site() -> Result<PathBuf> {
     named("BEFORE_THE_BENCH_SITE")
+}
+
+/// The paths of all pages of the hosted edition, as they are visited (`""`, `lessons/`); a
+/// host shows `404.html` of itself, so it is not among them.
+///
+/// # Errors
+/// When the built site cannot be read, or has hardly a page.
+pub fn pages() -> Result<Vec<String>> {
+    let files = site::server::read_folder(&site()?)?;
+    let pages: Vec<String> = files
+        .keys()
+        .filter_map(|path| Some(path.strip_suffix("index.html")?.to_owned()))
+        .collect();
+    ensure!(pages.len() > 3, "only {pages:?}");
+    Ok(pages)
 }
 
 /// The hosted edition, built for [`SUB_PATH`].

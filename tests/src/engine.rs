@@ -133,7 +133,7 @@ fn mini_browser() -> Result<PathBuf> {
 
 /// Gives the window its inner size: by emulation where there is any, else by the outer
 /// size with what the browser adds.
-async fn fit(browser: &WebDriver, engine: Engine, window: Window) -> Result<()> {
+pub(crate) async fn fit(browser: &WebDriver, engine: Engine, window: Window) -> Result<()> {
     let Window {
         width,
         height,

@@ -44,6 +44,8 @@ pub mod axe;
 #[cfg(feature = "browser")]
 pub mod built;
 #[cfg(feature = "browser")]
+mod conditions;
+#[cfg(feature = "browser")]
 pub mod ears;
 #[cfg(feature = "browser")]
 pub mod engine;

@@ -142,6 +142,15 @@ impl Visit {
         }
     }
 
+    /// The same, brought into the window at once: a page that scrolls smoothly would still
+    /// be on its way when the driver looks where the element is.
+    async fn in_sight(&self, css: &str) -> Result<WebElement> {
+        let element = self.element(css).await?;
+        let show = "arguments[0].scrollIntoView({ block: 'nearest', behavior: 'instant' })";
+        self.browser.execute(show, vec![element.to_json()?]).await?;
+        Ok(element)
+    }
+
     /// The text of an element, as shown.
     ///
     /// # Errors
@@ -155,7 +164,7 @@ impl Visit {
     /// # Errors
     /// When there is no such box or it cannot be typed into.
     pub async fn type_into(&self, css: &str, text: &str) -> Result<()> {
-        let element = self.element(css).await?;
+        let element = self.in_sight(css).await?;
         element.clear().await?;
         element.send_keys(text).await?;
         Ok(())
@@ -166,11 +175,7 @@ impl Visit {
     /// # Errors
     /// When there is none, or something lies over it.
     pub async fn click(&self, css: &str) -> Result<()> {
-        let element = self.element(css).await?;
-        // At once: a page that scrolls smoothly would still be on its way.
-        let show = "arguments[0].scrollIntoView({ block: 'nearest', behavior: 'instant' })";
-        let given = vec![element.to_json()?];
-        self.browser.execute(show, given).await?;
+        let element = self.in_sight(css).await?;
         element
             .click()
             .await

@@ -8,7 +8,7 @@ mod screens;
 mod typed;
 
 /// Where its results stand.
-const RESULTS: &str = "#lookup";
+pub(crate) const RESULTS: &str = "#lookup";
 
 /// Opens the part of the page that holds the set.
 const SET: &str = "#set > summary";

@@ -1,0 +1,13 @@
+//! The lessons.
+
+pub(crate) mod figure;
+mod on_paper;
+mod prediction;
+pub(crate) mod problem;
+
+/// The first lesson.
+const FIRST: &str = "lessons/why-one-fixed-frequency/";
+/// The second.
+const SECOND: &str = "lessons/oscillator-mixer-difference/";
+/// The one about the image.
+const IMAGE: &str = "lessons/the-image/";
