@@ -163,7 +163,7 @@ fn write_slider(out: &mut String, control: &Control, slider: &Slider) {
 fn write_words(out: &mut String, view: &View) {
     out.push_str("<details><summary>In words and numbers</summary><p class=\"words\">");
     // Where the table is wider than the page it scrolls, also by keyboard.
-    let scrolls = "</p><div class=\"table\" role=\"region\" tabindex=\"0\" aria-label=\"";
+    let scrolls = "</p><div class=\"table\" role=\"group\" tabindex=\"0\" aria-label=\"";
     push(out, &[&escape(&view.words), scrolls]);
     push(out, &[&escape(&view.table.caption), "\">"]);
     write_table(out, &view.table);
