@@ -86,20 +86,26 @@ const fn count(subjects: &[&[Entry]]) -> usize {
     total
 }
 
-/// The entry as a program carries it. What runs in a page works quantities out and shows
-/// none of the texts about them, and they would be a fifth of what a page loads: in wasm
-/// they are empty.
-const fn carried(entry: Entry) -> Entry {
-    if !cfg!(target_arch = "wasm32") {
-        return entry;
+/// A text about a quantity as a program carries it. What runs in a page works quantities
+/// out and shows none of these texts, and they would be a fifth of what a page loads: in
+/// wasm they are empty.
+const fn carried(text: &'static str) -> &'static str {
+    if cfg!(target_arch = "wasm32") {
+        ""
+    } else {
+        text
     }
+}
+
+/// An entry as a program carries it.
+const fn entry_carried(entry: Entry) -> Entry {
     Entry {
-        title: "",
-        symbol: "",
-        formula: "",
-        model_error: "",
-        source: "",
-        example: "",
+        title: carried(entry.title),
+        symbol: carried(entry.symbol),
+        formula: carried(entry.formula),
+        model_error: carried(entry.model_error),
+        source: carried(entry.source),
+        example: carried(entry.example),
         ..entry
     }
 }
@@ -110,7 +116,7 @@ const fn gather<const N: usize>(subjects: &[&[Entry]]) -> [Entry; N] {
     while subject < subjects.len() {
         let mut entry = 0;
         while entry < subjects[subject].len() {
-            all[place] = carried(subjects[subject][entry]);
+            all[place] = entry_carried(subjects[subject][entry]);
             place += 1;
             entry += 1;
         }

@@ -3,10 +3,12 @@
 //! Each constructor takes the name in expressions, the formula letter in LaTeX and the
 //! meaning in words, and sets the kind's range as [`range`] gives it.
 
-use super::Kind;
+use super::{Kind, carried};
 use crate::quantities::range::{self, Range};
 
 /// What a quantity is worked out from.
+///
+/// In wasm the texts `symbol` and `meaning` are empty.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Parameter {
     /// The key in expressions.
@@ -35,8 +37,8 @@ impl Parameter {
     pub const fn new(name: Text, symbol: Text, meaning: Text, kind: Kind, range: Range) -> Self {
         Self {
             name,
-            symbol,
-            meaning,
+            symbol: carried(symbol),
+            meaning: carried(meaning),
             kind,
             min: range.least,
             max: range.most,
