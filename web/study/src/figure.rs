@@ -48,6 +48,7 @@ impl LiveFigure {
         let view = figures::view(&name, &input).map_err(thrown)?;
         let parts = Parts::find(&root, &view)?;
         let task = Task::find(&root)?;
+        parts.handles.iter().for_each(Handle::begin);
         place_handles(&root)?;
         show(
             &one(&root, ".controls")?,
@@ -207,6 +208,15 @@ impl Handle {
             inputs,
             output,
         })
+    }
+
+    /// Puts the inputs where the page was written with them: a browser that reloads a
+    /// page may have left them where they were before.
+    fn begin(&self) {
+        for input in &self.inputs {
+            input.set_value(&input.default_value());
+            input.set_checked(input.default_checked());
+        }
     }
 
     fn stands_below(&self) -> bool {

@@ -82,6 +82,11 @@ impl Desk {
         code.encode().ok()
     }
 
+    /// Whether a code names the very problem on the desk, which is then left as it is.
+    pub(super) fn lies_open(&self, code: &ProblemCode) -> bool {
+        code.encode().is_ok_and(|code| Some(code) == self.code())
+    }
+
     /// Opens the problem that a code names. None where it names another family.
     pub(super) fn reopen(&mut self, code: &ProblemCode) -> Option<Result<(), String>> {
         if code.family != self.number {
@@ -145,7 +150,9 @@ pub(super) mod tests {
         let mut first = Desk::open(&text, 11).unwrap();
         let code = ProblemCode::decode(&first.code().unwrap()).unwrap();
         let scene = first.state().problem().scene.clone();
+        assert!(first.lies_open(&code));
         first.another(12).unwrap();
+        assert!(!first.lies_open(&code));
         assert_ne!(first.state().problem().scene, scene);
         assert_eq!(first.reopen(&code), Some(Ok(())));
         assert_eq!(first.state().problem().scene, scene);

@@ -181,6 +181,9 @@ impl LiveProblem {
 
     /// Opens the problem that a link names, if it is of this family.
     pub(crate) fn reopen(&mut self, code: &ProblemCode) -> Result<bool> {
+        if self.desk.lies_open(code) {
+            return Ok(true);
+        }
         match self.desk.reopen(code) {
             None => Ok(false),
             Some(Ok(())) => {
