@@ -1,5 +1,7 @@
 //! The portable edition: unzipped and opened from its folder, without any host.
 
+use crate::lesson::{figure, problem};
+use crate::lookup;
 use anyhow::{Context, Result, ensure};
 use checks::built::{Unpacked, portable_files};
 use checks::{Engine, Window, journey};
@@ -31,6 +33,53 @@ async fn every_page_opens_from_its_folder_and_comes_alive() -> Result<()> {
                     .await
                     .with_context(|| (*page).to_owned())?;
             }
+            Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_look_up_answers_and_remembers_without_a_host() -> Result<()> {
+    for engine in Engine::ALL {
+        let unpacked = Unpacked::for_engine(engine)?;
+        journey(engine, Window::PHONE, async |visit| {
+            let page = unpacked.url("lookup/");
+            visit
+                .browser
+                .goto(format!("{page}?dial=1200kHz&if=465kHz&side=below"))
+                .await?;
+            visit.ready().await?;
+            let by_link = "image?dial=1200kHz&if=465kHz&side=below";
+            visit.shows(lookup::RESULTS, "image", by_link).await?;
+            visit.type_into("#dial", "1.4 MHz").await?;
+            let typed = "image?dial=1400kHz&if=465kHz&side=below";
+            visit.shows(lookup::RESULTS, "image", typed).await?;
+            visit.browser.goto(&page).await?;
+            visit.ready().await?;
+            visit.shows(lookup::RESULTS, "image", typed).await
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_lesson_is_alive_without_a_host() -> Result<()> {
+    for engine in Engine::ALL {
+        let unpacked = Unpacked::for_engine(engine)?;
+        journey(engine, Window::LAPTOP, async |visit| {
+            let lesson = unpacked.url("lessons/why-one-fixed-frequency/");
+            visit.browser.goto(&lesson).await?;
+            visit.ready().await?;
+            figure::FIRST_FIGURE.moved_by_keys(&visit).await?;
+            problem::worked(&visit, &lesson, "capacitor-swing").await?;
+            visit.click(".tick button").await?;
+            visit.browser.goto(unpacked.url("")).await?;
+            visit.ready().await?;
+            let next = visit.text("#next-step .what").await?;
+            ensure!(next.starts_with("Continue: lesson 2, "), "{next}");
             Ok(())
         })
         .await?;
