@@ -30,6 +30,59 @@ async fn an_error_in_a_page_is_heard() -> Result<()> {
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn what_the_policy_refuses_is_heard() -> Result<()> {
+    let inline = "const script = document.createElement('script'); \
+        script.textContent = 'window.ran = true'; document.body.append(script); \
+        return window.ran === true";
+    for engine in Engine::ALL {
+        journey(engine, Window::LAPTOP, async |visit| {
+            visit.open("").await?;
+            ensure!(
+                !visit.script::<bool>(inline).await?,
+                "an inline script runs"
+            );
+            let mut said = Vec::new();
+            // The browser's log is written by another process.
+            for _ in 0..50 {
+                said.extend(visit.console().await?);
+                if !said.is_empty() {
+                    break;
+                }
+                tokio::time::sleep(Duration::from_millis(30)).await;
+            }
+            let heard = |line: &String| line.contains("policy") || line.contains("Policy");
+            ensure!(said.iter().any(heard), "not heard: {said:?}");
+            Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_does_not_fit_is_found() -> Result<()> {
+    journey(Engine::Chromium, Window::PHONE, async |visit| {
+        visit.open("").await?;
+        visit.no_sideways_scroll().await?;
+        visit.fit_for_fingers().await?;
+        visit.in_view("h1").await?;
+        let spoil = "const button = document.createElement('button'); \
+            button.textContent = 'x'; \
+            button.style.cssText = 'width: 400px; max-width: none; min-height: 0; height: 20px'; \
+            document.querySelector('main').append(button)";
+        visit.script::<()>(spoil).await?;
+        let wide = visit.no_sideways_scroll().await;
+        ensure!(wide.is_err_and(|error| error.to_string().contains("<button")));
+        let small = visit.fit_for_fingers().await;
+        ensure!(small.is_err_and(|error| error.to_string().contains("400 x 20")));
+        let below = visit.in_view("main > button").await;
+        ensure!(below.is_err(), "what is below the window is in view");
+        Ok(())
+    })
+    .await
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn windows_have_the_size_asked_for() -> Result<()> {
     for engine in Engine::ALL {
         for window in [Window::NARROW_PHONE, Window::LAPTOP] {

@@ -1,6 +1,7 @@
 //! Journeys through the built site in browsers, one file for each part of it.
 
 mod budgets;
+mod elsewhere;
 mod every_page;
 mod harness;
 mod home;

@@ -21,6 +21,9 @@ pub enum Engine {
 impl Engine {
     /// Both engines.
     pub const ALL: [Self; 2] = [Self::Chromium, Self::WebKit];
+    /// A name that Chromium finds on this machine, and holds for another one: pages from
+    /// there come over plain http.
+    pub const HALL: &str = "club.test";
 }
 
 /// A browser with the programs that drive it.
@@ -66,6 +69,7 @@ fn chromium_drivers(port: u16) -> Result<Drivers> {
 
 /// Headless, and silent towards the network: what is asked for is the page's own doing.
 fn chromium_capabilities() -> Value {
+    let hall = format!("--host-resolver-rules=MAP {} 127.0.0.1", Engine::HALL);
     json!({
         "browserName": "chrome",
         "goog:chromeOptions": {
@@ -73,7 +77,7 @@ fn chromium_capabilities() -> Value {
                 "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic",
                 "--disable-dev-shm-usage", "--no-first-run", "--disable-background-networking",
                 "--disable-component-update", "--disable-sync", "--disable-extensions",
-                "--hide-scrollbars",
+                "--hide-scrollbars", hall,
             ],
         },
         "goog:loggingPrefs": {"browser": "ALL"},

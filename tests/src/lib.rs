@@ -11,7 +11,9 @@
 //!         journey(engine, Window::PHONE, async |visit| {
 //!             visit.open("lookup/").await?;
 //!             visit.ready().await?;
-//!             visit.type_into("#dial", "1200").await?;
+//!             visit.type_into("#dial", "909").await?;
+//!             let expression = "oscillator?dial=909kHz&if=470kHz&side=above";
+//!             visit.shows("#lookup", "oscillator", expression).await?;
 //!             visit.accessible().await
 //!         })
 //!         .await?;
@@ -27,6 +29,12 @@
 //! a browser does. With the host stopped a browser still reports success for a page it
 //! has not got: look at what the page holds. [`Server::publish`] puts a newer version of
 //! the site in place. WebKit's windows are at least 447 px wide, and it does not print.
+//!
+//! A visit has hands (`press`, `tab_to`, `drag`, `drag_by_touch`), an eye for what fits
+//! (`in_view`, `no_sideways_scroll`, `fit_for_fingers`), knows a device's conditions
+//! (`resize`, `prefer`, `without_scripts`), and compares results with the core to the last
+//! bit (`shows`). What is tested is one page's behaviour; that the eye and the ears notice
+//! anything at all is tested in `journeys/harness.rs`.
 //!
 //! `cargo site test` builds what journeys need and says where it is: [`built`] lists the
 //! environment variables. To run them again without building:
