@@ -1,20 +1,20 @@
 //! `cargo site build`: everything from reading to writing, for one edition.
 
-use crate::content::Content;
 use crate::edition::Edition;
-use crate::page_files::PageFiles;
 use crate::precompress::{Cache, Effort};
-use crate::render::{Files, Inputs, render};
+use crate::render::{Files, render};
+use crate::sources::Sources;
 use crate::wasm::Wasm;
 use crate::{portable, service_worker, write};
 use anyhow::{Context, Result};
 use std::path::Path;
+use std::sync::Arc;
 
 /// Builds one edition and writes it: a folder, or one zip for the portable edition.
 ///
 /// # Errors
 /// Every fault of the content at once; or what kept the site from being written.
-pub fn build(root: &Path, wasm: &Wasm, edition: &Edition, out: &Path) -> Result<()> {
+pub fn build(root: &Path, wasm: &Arc<Wasm>, edition: &Edition, out: &Path) -> Result<()> {
     let files = rendered(root, wasm, edition)?;
     if edition.is_portable() {
         portable::write(&files, out)?;
@@ -30,18 +30,12 @@ pub fn build(root: &Path, wasm: &Wasm, edition: &Edition, out: &Path) -> Result<
 ///
 /// # Errors
 /// Every fault of the content at once, or what kept a page from being made.
-pub fn rendered(root: &Path, wasm: &Wasm, edition: &Edition) -> Result<Files> {
-    let content = Content::load(root)?;
-    let page_files = PageFiles::load(root)?;
-    let inputs = Inputs {
-        content: &content,
-        page_files: &page_files,
-        wasm,
-    };
-    let mut files = render(&inputs, edition)?;
+pub fn rendered(root: &Path, wasm: &Arc<Wasm>, edition: &Edition) -> Result<Files> {
+    let sources = Sources::load(root, wasm)?;
+    let mut files = render(&sources, edition)?;
     if !edition.is_portable() {
-        portable::add_download(&mut files, &inputs)?;
-        service_worker::add(&mut files, &page_files)?;
+        portable::add_download(&mut files, &sources)?;
+        service_worker::add(&mut files, &sources.page_files)?;
         let mut packed = Cache::default();
         packed
             .add(&mut files, Effort::Thorough)

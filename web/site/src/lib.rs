@@ -34,6 +34,7 @@ pub mod serve;
 pub mod server;
 pub mod service_worker;
 pub mod shell;
+pub mod sources;
 pub mod testing;
 pub mod tools;
 pub mod wasm;

@@ -42,8 +42,7 @@ pub fn run(root: &Path, all: bool) -> Result<()> {
     let script = tools.join("lighthouse.mjs");
     fs::copy(root.join("web/site/tools/lighthouse.mjs"), &script)
         .context("cannot copy lighthouse.mjs")?;
-    let mut wasm = Wasm::bind(&compile(root)?)?;
-    wasm.optimise(root)?;
+    let wasm = Arc::new(Wasm::bind(&compile(root)?)?.optimised(root)?);
     let store = Store::new(rendered(root, &wasm, &Edition::at_root())?);
     let pages = pages(&store, all);
     let runtime = tokio::runtime::Runtime::new().context("cannot start")?;

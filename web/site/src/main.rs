@@ -4,6 +4,7 @@ use site::cli::{Command, USAGE, parse};
 use site::wasm::{Wasm, compile};
 use site::{bench, building, calc, lighthouse, repository, serve, testing};
 use std::process::ExitCode;
+use std::sync::Arc;
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
@@ -34,8 +35,7 @@ fn carry_out(command: Command) -> anyhow::Result<()> {
     let root = repository::root();
     match command {
         Command::Build { out, edition } => {
-            let mut wasm = Wasm::bind(&compile(&root)?)?;
-            wasm.optimise(&root)?;
+            let wasm = Arc::new(Wasm::bind(&compile(&root)?)?.optimised(&root)?);
             building::build(&root, &wasm, &edition, &out)
         }
         Command::Serve { port } => serve::run(&root, port),

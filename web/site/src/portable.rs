@@ -1,7 +1,8 @@
 //! The portable edition: one zip with a folder that opens by double-click.
 
 use crate::edition::Edition;
-use crate::render::{Files, Inputs, render};
+use crate::render::{Files, render};
+use crate::sources::Sources;
 use anyhow::{Context, Result};
 use std::fs;
 use std::io::{Cursor, Write as _};
@@ -30,14 +31,17 @@ pub fn write(files: &Files, out: &Path) -> Result<()> {
 ///
 /// # Errors
 /// When the portable edition cannot be rendered.
-pub fn add_download(files: &mut Files, inputs: &Inputs<'_>) -> Result<()> {
-    let portable = render(inputs, &Edition::Portable)?;
+pub fn add_download(files: &mut Files, sources: &Sources) -> Result<()> {
+    let portable = render(sources, &Edition::Portable)?;
     files.insert(DOWNLOAD.to_owned(), zipped(&portable)?);
     Ok(())
 }
 
 /// All files as one zip, below [`FOLDER`].
-fn zipped(files: &Files) -> Result<Vec<u8>> {
+///
+/// # Errors
+/// When a path is too long for a zip.
+pub fn zipped(files: &Files) -> Result<Vec<u8>> {
     let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
     // No time of day: zip's own earliest date stands in for it.
     let options = SimpleFileOptions::default().last_modified_time(zip::DateTime::default());

@@ -6,25 +6,13 @@ use crate::edition::Edition;
 use crate::inspection::inspect;
 use crate::links::{Asked, Links};
 use crate::page::{Page, file_of};
-use crate::page_files::PageFiles;
-use crate::wasm::Wasm;
+use crate::sources::Sources;
 use crate::{pages, shell};
 use anyhow::{Result, bail};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Every file of the site: path to bytes.
 pub type Files = BTreeMap<String, Vec<u8>>;
-
-/// What a site is rendered from.
-#[derive(Debug, Clone, Copy)]
-pub struct Inputs<'a> {
-    /// What authors wrote.
-    pub content: &'a Content,
-    /// Style sheets, scripts, fonts, icons.
-    pub page_files: &'a PageFiles,
-    /// The bound wasm programs.
-    pub wasm: &'a Wasm,
-}
 
 /// The site while it is rendered: what pages and shell draw on.
 #[derive(Debug)]
@@ -53,10 +41,10 @@ impl Site<'_> {
 ///
 /// # Errors
 /// When an asset or page that something names does not exist, or a page cannot be made.
-pub fn render(inputs: &Inputs<'_>, edition: &Edition) -> Result<Files> {
-    let assets = Assets::prepare(inputs.page_files, inputs.wasm, edition.is_portable())?;
+pub fn render(sources: &Sources, edition: &Edition) -> Result<Files> {
+    let assets = Assets::prepare(&sources.page_files, &sources.wasm, edition.is_portable())?;
     let site = Site {
-        content: inputs.content,
+        content: &sources.content,
         edition,
         assets: &assets,
         asked: Asked::default(),
@@ -67,25 +55,25 @@ pub fn render(inputs: &Inputs<'_>, edition: &Edition) -> Result<Files> {
         files.insert(file_of(&page.path), shell::render(page, &site).into_bytes());
     }
     check_links(&all, &site.asked)?;
-    add_plain_files(inputs, edition, &mut files);
+    add_plain_files(sources, edition, &mut files);
     files.extend(assets.files);
     inspect(&files, edition)?;
     Ok(files)
 }
 
 /// Files that keep their names: icons, manifests, and the interface for other scripts.
-fn add_plain_files(inputs: &Inputs<'_>, edition: &Edition, files: &mut Files) {
-    let icons = inputs.page_files.folder("icons");
+fn add_plain_files(sources: &Sources, edition: &Edition, files: &mut Files) {
+    let icons = sources.page_files.folder("icons");
     for (name, bytes) in icons.filter(|(name, _)| is_shipped(name)) {
         files.insert(format!("icons/{name}"), bytes.to_vec());
     }
-    for (name, bytes) in inputs.page_files.top() {
+    for (name, bytes) in sources.page_files.top() {
         files.insert(name.to_owned(), bytes.to_vec());
     }
     if edition.is_portable() {
         return;
     }
-    if let Some(api) = &inputs.wasm.api {
+    if let Some(api) = &sources.wasm.api {
         files.insert(
             "api/superhet.js".to_owned(),
             api.script.clone().into_bytes(),

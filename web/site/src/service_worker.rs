@@ -77,6 +77,12 @@ fn needed_by_lookup(files: &Files) -> BTreeSet<&str> {
         if !needed.insert(path) {
             continue;
         }
+        if ![".html", ".css", ".js", ".webmanifest"]
+            .iter()
+            .any(|end| path.ends_with(end))
+        {
+            continue;
+        }
         let text = String::from_utf8_lossy(&files[path]);
         let named = files.keys().filter(|other| names(&text, other));
         unread.extend(named.map(String::as_str));

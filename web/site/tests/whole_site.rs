@@ -3,23 +3,18 @@
 //! Rendering itself refuses inline code, foreign fetches, missing policies and links that
 //! lead nowhere (`site::inspection`); here the real content goes through it.
 
-use site::content::Content;
 use site::edition::Edition;
-use site::page_files::PageFiles;
-use site::render::{Files, Inputs, render};
+use site::render::{Files, render};
 use site::repository;
+use site::sources::Sources;
 use site::wasm::Wasm;
+use std::sync::Arc;
 
 fn rendered(edition: &Edition) -> Files {
     let root = repository::root();
-    let content = Content::load(&root).unwrap_or_else(|report| panic!("{report}"));
-    let page_files = PageFiles::load(&root).unwrap_or_else(|error| panic!("{error:#}"));
-    let inputs = Inputs {
-        content: &content,
-        page_files: &page_files,
-        wasm: &Wasm::stand_in(),
-    };
-    render(&inputs, edition).unwrap_or_else(|error| panic!("{error}"))
+    let wasm = Arc::new(Wasm::stand_in());
+    let rendered = Sources::load(&root, &wasm).and_then(|sources| render(&sources, edition));
+    rendered.unwrap_or_else(|error| panic!("{error:#}"))
 }
 
 fn hosted(base: &str) -> Edition {

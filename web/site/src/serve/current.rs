@@ -2,15 +2,13 @@
 
 use super::change::Change;
 use super::{reload, restart};
-use crate::content::Content;
 use crate::edition::Edition;
 use crate::hashing::sha256;
-use crate::page_files::PageFiles;
-use crate::portable;
 use crate::precompress::{Cache, Effort};
-use crate::render::{Files, Inputs, render};
+use crate::render::{Files, render};
 use crate::server::Store;
 use crate::service_worker;
+use crate::sources::Sources;
 use crate::wasm::{Wasm, compile};
 use anyhow::{Context, Result};
 use std::path::{Path, PathBuf};
@@ -27,11 +25,13 @@ pub(super) struct Current {
 
 /// One version: the files, or what kept them from being made.
 #[derive(Debug, Default)]
-pub(super) struct Version {
+pub(crate) struct Version {
     /// Changes with any file.
     pub(super) name: String,
     /// The files of this version, or of the last that was whole.
     pub(super) store: Store,
+    /// What this version was made from, for what is made only when it is asked for.
+    pub(super) sources: Option<Sources>,
     /// What is wrong, if anything: then pages show this instead.
     pub(super) fault: Option<String>,
 }
@@ -71,20 +71,21 @@ impl Current {
         self.put(Version {
             name: sha256(fault.as_bytes()),
             store: self.version().store.clone(),
+            sources: None,
             fault: Some(fault),
         });
     }
 }
 
 /// What is kept between two renderings.
-pub(super) struct Workbench {
+pub(crate) struct Workbench {
     root: PathBuf,
-    wasm: Wasm,
+    wasm: Arc<Wasm>,
     packed: Cache,
 }
 
 impl Workbench {
-    pub(super) fn new(root: &Path, wasm: Wasm) -> Self {
+    pub(crate) fn new(root: &Path, wasm: Arc<Wasm>) -> Self {
         Self {
             root: root.to_path_buf(),
             wasm,
@@ -107,45 +108,40 @@ impl Workbench {
     }
 
     fn compile_wasm(&mut self) -> Result<()> {
-        self.wasm = Wasm::bind(&compile(&self.root)?)?;
+        self.wasm = Arc::new(Wasm::bind(&compile(&self.root)?)?);
         Ok(())
     }
 
     /// Renders everything and puts it in place.
     pub(super) fn render(&mut self, current: &Current) {
         let started = Instant::now();
-        match self.files() {
-            Ok((name, files)) => {
-                let count = files.len();
-                current.put(Version {
-                    name,
-                    store: Store::new(files),
-                    fault: None,
-                });
+        match self.made() {
+            Ok(version) => {
+                let count = version.store.paths().count();
+                current.put(version);
                 println!("{count} files in {} ms", started.elapsed().as_millis());
             }
             Err(error) => current.fault(format!("{error:#}")),
         }
     }
 
-    /// The files with the reloading script in them, and the name of the version.
-    fn files(&mut self) -> Result<(String, Files)> {
-        let content = Content::load(&self.root)?;
-        let page_files = PageFiles::load(&self.root)?;
-        let inputs = Inputs {
-            content: &content,
-            page_files: &page_files,
-            wasm: &self.wasm,
-        };
-        let mut files = render(&inputs, &Edition::at_root())?;
-        portable::add_download(&mut files, &inputs)?;
+    /// The whole version, with the reloading script in it.
+    pub(crate) fn made(&mut self) -> Result<Version> {
+        let sources = Sources::load(&self.root, &self.wasm)?;
+        let mut files = render(&sources, &Edition::at_root())?;
         let name = name_of(&files);
         reload::add(&mut files, &name);
-        service_worker::add(&mut files, &page_files)?;
+        service_worker::add(&mut files, &sources.page_files)?;
         self.packed
             .add(&mut files, Effort::Quick)
             .context("compressing")?;
-        Ok((name, files))
+        let store = Store::new(files);
+        Ok(Version {
+            name,
+            store,
+            sources: Some(sources),
+            fault: None,
+        })
     }
 }
 

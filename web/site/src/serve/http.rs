@@ -1,8 +1,12 @@
 //! Http around the version in place.
 
-use super::current::Current;
+use super::current::{Current, Version};
 use super::reload;
+use crate::edition::Edition;
+use crate::portable::{self, DOWNLOAD};
+use crate::render::render;
 use crate::server::{Answer, Asked, answer, respond, text};
+use anyhow::Context as _;
 use axum::Router;
 use axum::body::Body;
 use axum::extract::{Request, State};
@@ -25,11 +29,44 @@ pub(super) fn router(current: Arc<Current>) -> Router {
 /// Any file of the version in place; while the content is faulty, pages show what is wrong.
 async fn file(State(current): State<Arc<Current>>, request: Request) -> Response<Body> {
     let version = current.version();
+    if request.uri().path().strip_prefix('/') == Some(DOWNLOAD) {
+        return respond(download(&version).await);
+    }
     let wants_page = text(request.headers(), "accept").contains("text/html");
     if let (Some(fault), true) = (&version.fault, wants_page) {
         return respond(fault_page(fault, &version.name));
     }
     respond(answer(&version.store, Asked::from_request(&request)))
+}
+
+/// The portable edition, made when it is asked for: zipping takes longer than all else.
+async fn download(version: &Arc<Version>) -> Answer {
+    let version = Arc::clone(version);
+    let zip = tokio::task::spawn_blocking(move || {
+        let sources = version.sources.as_ref().context("the content is faulty")?;
+        portable::zipped(&render(sources, &Edition::Portable)?)
+    });
+    let (status, media_type, body) = match zip.await {
+        Ok(Ok(zip)) => (200, "application/zip", zip),
+        Ok(Err(error)) => (
+            500,
+            "text/plain; charset=utf-8",
+            format!("{error:#}").into_bytes(),
+        ),
+        Err(error) => (
+            500,
+            "text/plain; charset=utf-8",
+            error.to_string().into_bytes(),
+        ),
+    };
+    Answer {
+        status,
+        headers: vec![
+            ("content-type", media_type.to_owned()),
+            ("cache-control", "no-store".to_owned()),
+        ],
+        body: body.into(),
+    }
 }
 
 /// What is wrong, as a page that reloads itself once it is mended.
@@ -89,6 +126,7 @@ mod tests {
         Version {
             name: name.to_owned(),
             store: Store::new(files),
+            sources: None,
             fault: fault.map(str::to_owned),
         }
     }

@@ -5,6 +5,7 @@ use crate::edition::Edition;
 use crate::wasm::{Wasm, target_folder};
 use anyhow::Result;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// The sub-path one of them is built for; the journeys know it too.
 const SUB_PATH: &str = "/club/radio/";
@@ -19,7 +20,7 @@ pub(super) struct Builds {
 
 impl Builds {
     /// Builds all three.
-    pub(super) fn make(root: &Path, wasm: &Wasm) -> Result<Self> {
+    pub(super) fn make(root: &Path, wasm: &Arc<Wasm>) -> Result<Self> {
         let target = target_folder(root);
         let builds = Self {
             site: target.join("site-under-test"),

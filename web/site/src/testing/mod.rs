@@ -16,6 +16,7 @@ use builds::Builds;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::sync::Arc;
 
 /// What the headless browser of the wasm tests is started with.
 const WEBDRIVER: &str = r#"{"goog:chromeOptions": {"args": ["--headless=new", "--no-sandbox",
@@ -110,7 +111,6 @@ fn journeys(root: &Path, builds: &Builds, tools: &Path) -> Command {
 
 /// Builds the three editions that are tested.
 fn build(root: &Path) -> Result<Builds> {
-    let mut wasm = Wasm::bind(&compile(root)?)?;
-    wasm.optimise(root)?;
+    let wasm = Arc::new(Wasm::bind(&compile(root)?)?.optimised(root)?);
     Builds::make(root, &wasm)
 }

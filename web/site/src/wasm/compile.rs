@@ -2,6 +2,7 @@
 
 use anyhow::{Context, Result, bail};
 use std::env;
+use std::io::IsTerminal as _;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -20,6 +21,7 @@ const PACKAGES: [(&str, &str); 3] = [("study", ""), ("lookup", "small"), ("api",
 /// When the target cannot be added or the packages do not compile.
 pub fn compile(root: &Path) -> Result<PathBuf> {
     add_target()?;
+    println!("compiling the wasm …");
     for (package, features) in PACKAGES {
         compile_package(root, package, features)?;
     }
@@ -29,13 +31,17 @@ pub fn compile(root: &Path) -> Result<PathBuf> {
 /// Compiles one package as a `cdylib` alone: while a package is an `rlib` as well, cargo
 /// leaves link-time optimisation out, and the wasm is a third larger.
 fn compile_package(root: &Path, package: &str, features: &str) -> Result<()> {
-    let status = Command::new(cargo())
+    let mut cargo = Command::new(cargo());
+    cargo
         .current_dir(root)
-        .args(["rustc", "--quiet", "--lib", "--crate-type", "cdylib"])
+        .args(["rustc", "--lib", "--crate-type", "cdylib"])
         .args(["--package", package, "--features", features])
-        .args(["--target", TARGET, "--profile", PROFILE])
-        .status()
-        .context("cannot start cargo")?;
+        .args(["--target", TARGET, "--profile", PROFILE]);
+    // Somebody who looks on sees how it gets on; a log stays short.
+    if !std::io::stderr().is_terminal() {
+        cargo.arg("--quiet");
+    }
+    let status = cargo.status().context("cannot start cargo")?;
     if !status.success() {
         bail!("{package} does not compile for {TARGET} (see cargo's messages above)");
     }

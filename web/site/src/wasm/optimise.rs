@@ -15,7 +15,7 @@ impl Wasm {
     ///
     /// # Errors
     /// When node or the optimiser cannot be had, or it refuses a program.
-    pub fn optimise(&mut self, root: &Path) -> Result<()> {
+    pub fn optimised(mut self, root: &Path) -> Result<Self> {
         let tools = node_tools(root, NodeTools::Few)?;
         let optimiser = tools.join("node_modules/binaryen/bin/wasm-opt");
         let kept = target_folder(root).join("site-tools").join("optimised");
@@ -24,7 +24,7 @@ impl Wasm {
         for bound in programs.into_iter().flatten() {
             optimise(bound, &optimiser, &kept)?;
         }
-        Ok(())
+        Ok(self)
     }
 }
 
