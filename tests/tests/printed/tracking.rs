@@ -4,7 +4,7 @@
 //! - Scilab TBC book 1409, example 8.15 (padder 21 330 pF): unphysical.
 //! - Roddy and Coolen, example 7.4.1: divides by the wrong ratio; book 1409's 41.37 pF is
 //!   used.
-//! - Lecture slides' "error below 3 kHz": cannot be met over 540 to 1600 kHz; the least
+//! - Two handouts' "error below 3 kHz": cannot be met over 540 to 1600 kHz; the least
 //!   is 4.68 kHz. Their 1050 kHz for the mean of 600 and 1500 is the arithmetic mean.
 //! - The coil printed for examples 8.14 and 8.19 is wrong, says the file; 200.7 uH
 //!   follows from its inputs and is used.

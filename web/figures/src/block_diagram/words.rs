@@ -17,7 +17,7 @@ pub(super) fn sentences(tuning: &Tuning) -> String {
         "The aerial picks up every station at once. The aerial circuit, tuned by the dial, favours the \
          one at {signal}. The oscillator, turned by the same knob, makes a steady {oscillator}. Both go to \
          the mixer, which gives their difference, {intermediate}. The IF amplifier strengthens \
-         {intermediate} and nothing else, wherever the dial stands. The detector keeps only the \
+         a narrow width round {intermediate}, wherever the dial stands. The detector keeps only the \
          programme. The audio amplifier makes that strong enough for the loudspeaker."
     )
 }

@@ -8,6 +8,7 @@
 
 mod block;
 mod blocks;
+mod cautions;
 mod checks;
 mod counts;
 mod course;
@@ -104,6 +105,11 @@ impl Lessons {
                 render::page(&drawing)
             })
             .collect()
+    }
+
+    /// The cautions for anyone near a set, in their box.
+    pub fn cautions(&self) -> Markup {
+        cautions::cautions(&self.course.cautions.blocks)
     }
 
     /// Every publication that the lessons draw on, as list items.

@@ -1,6 +1,5 @@
 //! What the site is, what it claims and what it does not, cautions, privacy, sources.
 
-use super::cautions;
 use crate::page::{Page, Program};
 use crate::portable;
 use crate::render::Site;
@@ -24,7 +23,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                     "each adjustment is for before you touch one."
                 }
                 (contents())
-                (caution())
+                (caution(site))
                 (claims())
                 (accuracy())
                 (privacy())
@@ -72,10 +71,10 @@ fn heading(id: &str) -> Markup {
     html! { h2 id=(id) { (words) } }
 }
 
-fn caution() -> Markup {
+fn caution(site: &Site<'_>) -> Markup {
     html! {
         (heading("caution"))
-        (cautions::all())
+        (site.content.lessons.cautions())
     }
 }
 

@@ -10,8 +10,6 @@ use maud::{Markup, PreEscaped, html};
 /// What stands on a door, drawn in a few lines.
 const NOTEBOOK: &str = r#"<svg viewBox="0 0 48 48" aria-hidden="true" focusable="false"><path d="M24 12C19 8.5 12 8 5 9V39C12 38 19 38.5 24 42C29 38.5 36 38 43 39V9C36 8 29 8.5 24 12ZM24 12V42M10 17C13 16.7 16 17 19 18M10 24C13 23.7 16 24 19 25"/><path class="glow" d="M29 24L33 29L39 17"/></svg>"#;
 const LENS: &str = r#"<svg viewBox="0 0 48 48" aria-hidden="true" focusable="false"><path d="M20 6A14 14 0 1 0 20 34A14 14 0 1 0 20 6ZM30.5 29.5L43 42"/><path class="glow" d="M10 22C13 22 14 13 16.5 13S20 28 22.5 28S26 18 30 18"/></svg>"#;
-const SHEETS: &str = r#"<svg viewBox="0 0 48 48" aria-hidden="true" focusable="false"><path d="M15 10V5H43V36H36M5 11H35V43H5ZM11 19H29M11 26H29M11 33H22"/></svg>"#;
-
 /// The first page.
 pub(super) fn page(site: &Site<'_>) -> Page {
     let links = site.links("");
@@ -82,16 +80,6 @@ fn doors(links: &Links<'_>) -> Markup {
                     span {
                         "At the bench: where the oscillator runs for this dial setting, and "
                         "where the image hides."
-                    }
-                }
-            }
-            li {
-                div.door.later {
-                    (PreEscaped(SHEETS))
-                    span.what { "Teach " span.tag { "later" } }
-                    span {
-                        "Sheets with answers for a class, a different one for each learner. "
-                        "Not made yet."
                     }
                 }
             }

@@ -1,7 +1,6 @@
 //! The pages of the site, one file for each kind.
 
 mod about;
-pub mod cautions;
 mod course;
 mod home;
 pub mod home_screen;
