@@ -130,7 +130,6 @@ impl Visit {
 }
 
 /// Whole pixels, as pointers move.
-#[allow(clippy::cast_possible_truncation)] // a screen has no such places
 fn whole(pixels: f64) -> i64 {
     pixels.round() as i64
 }

@@ -113,7 +113,6 @@ impl Relation {
             Self::Less => value < bound,
             Self::AtMost => value <= bound,
             // Values that a reader sets are round numbers of hertz: exact in f64.
-            #[allow(clippy::float_cmp)]
             Self::Equal => value == bound,
             Self::AtLeast => value >= bound,
             Self::More => value > bound,

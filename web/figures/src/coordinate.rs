@@ -77,7 +77,6 @@ fn decimal(value: f64, parts: i64) -> String {
 ///
 /// A drawing is at most a few thousand pixels, far inside the range of `i64`. A NaN,
 /// which no figure may produce, would become 0.
-#[allow(clippy::cast_possible_truncation)]
 pub(crate) fn rounded(value: f64) -> i64 {
     if value < 0.0 {
         (value - 0.5) as i64

@@ -67,7 +67,6 @@ impl Wave {
         path.push('l');
         while before.0 < end {
             let across = (before.0 + STEP).min(end);
-            #[allow(clippy::cast_precision_loss)] // at most a few thousand units
             let height = self.height_at(across as f64 / UNITS);
             push_whole(&mut path, across - before.0);
             if height >= before.1 {

@@ -102,7 +102,6 @@ fn mistake(json: &Json) -> Option<MistakeForm> {
 }
 
 /// What may be left out, or be `null`: none inside; none outside where it is unreadable.
-#[allow(clippy::option_option)]
 fn optional<T>(json: &Json, name: &str, read: impl Fn(&Json) -> Option<T>) -> Option<Option<T>> {
     match json.member(name) {
         None | Some(Json::Null) => Some(None),
