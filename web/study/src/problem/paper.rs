@@ -21,12 +21,24 @@ pub(super) fn desk(desk: &Desk) -> String {
     .concat()
 }
 
+/// What stands beside a link to a problem before the first release, which may still change
+/// what a code means. Nothing from then on.
+const TRIAL: &str = trial(env!("CARGO_PKG_VERSION_MAJOR"));
+
+const fn trial(major: &str) -> &str {
+    match major.as_bytes() {
+        b"0" => " (Trial: this link may change before version 1.0.)",
+        _ => "",
+    }
+}
+
 fn link(code: &str) -> String {
     let code = escape(code);
     let href = ["<a href=\"#problem=", &code, "\">", &code, "</a>"].concat();
     [
         "<p class=\"again\">This problem again, number for number: ",
         &href,
+        TRIAL,
         "</p>",
     ]
     .concat()
@@ -161,7 +173,7 @@ pub(super) fn lines(lines: &[String]) -> String {
 mod tests {
     use super::super::desk::Desk;
     use super::super::desk::tests::page_text;
-    use super::{desk, part, words};
+    use super::{desk, part, trial, words};
 
     #[test]
     fn a_number_is_asked_with_its_units() {
@@ -174,6 +186,15 @@ mod tests {
         );
         assert!(html.contains("Mark it"), "{html}");
         assert!(desk(&open).contains("#problem="));
+    }
+
+    #[test]
+    fn a_link_is_on_trial_until_the_first_release() {
+        assert!(trial("0").contains("before version 1.0"));
+        assert_eq!(trial("1"), "");
+        let open = Desk::open(&page_text("oscillator-from-dial", 2), 5).unwrap();
+        let version = env!("CARGO_PKG_VERSION");
+        assert_eq!(desk(&open).contains("Trial:"), version.starts_with("0."));
     }
 
     #[test]
