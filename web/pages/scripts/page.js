@@ -1,5 +1,6 @@
 // Every page: the offline copy and the words about it, the theme, and the home-screen hint.
-// It never reads what the reader's notebook or set says: study and look-up own those.
+// It never reads what the reader's notebook or set says, only whether they are there: study and look-up
+// own those. That a lesson is ticked, study says by an attribute on the body.
 "use strict";
 
 (() => {
@@ -49,12 +50,14 @@
     if (whole) {
       const checked = kept.checked ? `, checked ${day(kept.checked)}` : "";
       say("yes", `Kept on this ${device}${checked}. It opens without signal (${size(kept.bytes)}).`);
+    } else if (kept.failed) {
+      say("part", `${some}. The rest (${size(kept.left)}) could not be fetched now; the next page tries again.`);
     } else if (saving) {
       say("part", `${some}. Data saving is on, so the rest (${size(kept.left)}) waits for you.`);
     } else {
       say("part", `${some} so far; ${size(kept.left)} to come.`);
     }
-    if (fill) fill.hidden = whole || !saving;
+    if (fill) fill.hidden = whole || !(saving || kept.failed);
   }
 
   function ask(kind) {
@@ -68,10 +71,13 @@
     else setTimeout(task, 1500);
   }
 
-  // A browser that may clear its storage is asked to leave ours alone, once there is something in it.
+  // A browser that may clear its storage is asked once to leave ours alone, when there is something in it.
+  let held = false;
   function holdOn() {
     const something = remember.read("notebook") || remember.read("set");
-    if (something && navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
+    if (!something || held) return;
+    held = true;
+    if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
   }
 
   function keep() {
@@ -125,6 +131,10 @@
       remember.write("theme", chosen.value === "device" ? null : chosen.value);
       paint(chosen.value);
     });
+    document.addEventListener("before-the-bench:wiped", () => {
+      chosen.value = "device";
+      paint("device");
+    });
   }
 
   // --- The home-screen hint, after the first lesson ---------------------------------------------
@@ -134,11 +144,11 @@
 
   function showHint() {
     const installed = matchMedia("(display-mode: standalone)").matches || navigator.standalone === true;
-    const worthIt = /"lessons":\s*\{\s*"/.test(remember.read("notebook") || "");
+    const worthIt = "ticked" in body.dataset;
     if (!hint || installed || !worthIt || remember.read("home-screen") === "no") return;
     if (location.protocol === "file:" || !isSecureContext) return;
     // On a lesson it belongs to the tick that was just made.
-    document.querySelector(".tick")?.after(hint);
+    if (hint.hidden) document.querySelector(".tick")?.after(hint);
     hint.hidden = false;
     const button = hint.querySelector("[data-do=install]");
     if (button) button.hidden = install === null;
@@ -151,6 +161,7 @@
       showHint();
     });
     document.addEventListener("before-the-bench:recorded", () => { holdOn(); showHint(); });
+    document.addEventListener("before-the-bench:wiped", () => { hint.hidden = true; });
     hint.addEventListener("click", (event) => {
       const what = event.target.closest("button")?.dataset.do;
       if (what === "install" && install) install.prompt();

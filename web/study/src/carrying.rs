@@ -4,7 +4,7 @@
 use crate::dom::{Result, append, by_id, document, made, prepend, say, show};
 use crate::kept::Kept;
 use crate::listener::Listener;
-use crate::place::Place;
+use crate::place::{Place, TOO_LONG};
 use js_sys::{Array, encode_uri_component};
 use wasm_bindgen::JsCast;
 use web_sys::{Element, Event, FileReader, HtmlElement, HtmlInputElement};
@@ -111,11 +111,16 @@ impl Carrying {
     pub(crate) fn read_file(
         &mut self,
         input: &HtmlInputElement,
+        kept: &Kept,
         mut read: impl FnMut(String) + 'static,
     ) -> Result<()> {
         let Some(file) = input.files().and_then(|files| files.get(0)) else {
             return Ok(());
         };
+        if !Place::may_fill(file.size()) {
+            input.set_value("");
+            return self.offer(Err(TOO_LONG), kept);
+        }
         let reader = FileReader::new()?;
         let source = reader.clone();
         let heard = move |_: Event| {
@@ -130,10 +135,22 @@ impl Carrying {
     }
 
     /// Offers what a file or link holds, or says why it holds nothing.
-    pub(crate) fn offer(&mut self, place: core::result::Result<Place, &str>) -> Result<()> {
+    pub(crate) fn offer(
+        &mut self,
+        place: core::result::Result<Place, &str>,
+        kept: &Kept,
+    ) -> Result<()> {
         self.withdraw();
         let text = match &place {
-            Ok(place) => ["Here is a notebook: ", &place.told(), "."].concat(),
+            Ok(place) => {
+                let own_set = if kept.keeps_own_set(place) {
+                    " This browser has a set of yours already: that one stays, and the one \
+                     brought along is not taken."
+                } else {
+                    ""
+                };
+                ["Here is a notebook: ", &place.told(), ".", own_set].concat()
+            }
             Err(why) => ["That holds no place that can be opened: ", why, "."].concat(),
         };
         let note = made("div", "note offer", "")?;
@@ -158,7 +175,14 @@ impl Carrying {
             kept.take_in(&place)?;
         }
         if let Some(offer) = &self.offer {
-            let now = ["Done. This browser now holds ", &kept.place().told(), "."];
+            let holder = if kept.is_kept() { "browser" } else { "page" };
+            let now = [
+                "Done. This ",
+                holder,
+                " now holds ",
+                &kept.place().told(),
+                ".",
+            ];
             say(offer, &now.concat());
             crate::dom::focus_on(offer)?;
         }
@@ -198,9 +222,10 @@ fn buttons() -> Result<Element> {
 }
 
 /// Wipes everything, and says so.
-pub(crate) fn wipe(kept: &mut Kept) {
-    kept.wipe();
-    said("Wiped. This browser holds no notebook and no set now.");
+pub(crate) fn wipe(kept: &mut Kept) -> Result<()> {
+    kept.wipe()?;
+    said("Wiped. This browser holds no notebook, no set and no choices of yours now.");
+    Ok(())
 }
 
 /// The page's address without what stood behind the `#`, so that a link is taken in once.

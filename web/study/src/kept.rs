@@ -1,95 +1,144 @@
-//! The notebook as this browser keeps it.
+//! The notebook as this browser keeps it, and what the page says about that.
 
+use crate::book::{Book, Trouble};
+use crate::day;
 use crate::dom::{Result, by_id, document, made, prepend};
 use crate::notebook::Notebook;
-use crate::storage::{self, NOTEBOOK, SET};
-use crate::{day, place::Place, place::stored_set};
+use crate::place::Place;
+use crate::storage::Browser;
 use web_sys::Event;
 
-/// What other scripts of the page hear when something was written.
+/// What other scripts of the page hear when something was written, or found written.
 const RECORDED: &str = "before-the-bench:recorded";
+/// What they hear when everything was wiped.
+const WIPED: &str = "before-the-bench:wiped";
 
 /// The notebook as this browser keeps it.
 pub(crate) struct Kept {
-    /// What is in it.
-    pub(crate) notebook: Notebook,
+    book: Book<Browser>,
     /// Whether the reader was told that nothing can be kept.
     told: bool,
+    /// The trouble that the reader was told of last.
+    told_of: Option<Trouble>,
 }
 
 impl Kept {
     /// Opens the notebook. One that cannot be read is put aside, and the page says so.
     pub(crate) fn open() -> Result<Self> {
         let mut kept = Self {
-            notebook: Notebook::default(),
+            book: Book::on(Browser),
             told: false,
+            told_of: None,
         };
-        if let Some(damage) = kept.read_again() {
-            storage::set_aside(NOTEBOOK);
-            let text = [
-                "Your notebook could not be read: ",
-                damage,
-                ". It has been put aside in this browser, and a new one begun. \
-                 A file or link that you saved brings it back.",
-            ];
-            note(&text.concat())?;
-        }
+        kept.read_again()?;
         Ok(kept)
     }
 
-    /// Reads the notebook again, as another window may have written it. Gives the damage
-    /// where it cannot be read.
-    pub(crate) fn read_again(&mut self) -> Option<&'static str> {
-        let text = storage::read(NOTEBOOK).unwrap_or_default();
-        if text.is_empty() {
-            self.notebook = Notebook::default();
-            return None;
-        }
-        match Notebook::read(&text) {
-            Ok(notebook) => {
-                self.notebook = notebook;
-                None
-            }
-            Err(damage) => Some(damage),
-        }
+    /// What is in it, as last read.
+    pub(crate) fn notebook(&self) -> &Notebook {
+        self.book.notebook()
     }
 
-    /// Writes the notebook, and says once where the browser would not.
-    pub(crate) fn write(&mut self) -> Result<()> {
-        if storage::write(NOTEBOOK, &self.notebook.to_json().write()) {
-            document()?.dispatch_event(&Event::new(RECORDED)?)?;
-        } else if !self.told {
-            self.told = true;
-            note(
-                "This browser keeps nothing for this site: your notebook lasts until you close the page.",
-            )?;
-        }
-        Ok(())
+    /// Reads the notebook again, as another window may have written it.
+    pub(crate) fn read_again(&mut self) -> Result<()> {
+        let trouble = self.book.refresh();
+        self.tell_trouble(trouble)
     }
 
-    /// Everything that the reader can carry away.
-    pub(crate) fn place(&self) -> Place {
-        Place {
-            notebook: self.notebook.clone(),
-            set: storage::read(SET).as_deref().and_then(stored_set),
-        }
+    /// Changes the notebook as it is kept now, and says once where the browser would not
+    /// keep it.
+    pub(crate) fn change(&mut self, change: impl FnOnce(&mut Notebook)) -> Result<()> {
+        let trouble = self.book.change(change);
+        self.changed(trouble)
     }
 
     /// Adds what a reader brought along.
     pub(crate) fn take_in(&mut self, place: &Place) -> Result<()> {
-        self.notebook.take_in(&place.notebook);
-        if let Some(set) = &place.set {
-            storage::write(SET, set);
+        let trouble = self.book.take_in(place);
+        self.changed(trouble)
+    }
+
+    fn changed(&mut self, trouble: Option<Trouble>) -> Result<()> {
+        self.tell_trouble(trouble)?;
+        if self.is_kept() {
+            return tell(RECORDED);
         }
-        self.write()
+        if self.told {
+            return Ok(());
+        }
+        self.told = true;
+        note(
+            "This browser keeps nothing for this site: your notebook lasts until you close the page.",
+        )
+    }
+
+    /// Says what was found damaged, once.
+    fn tell_trouble(&mut self, trouble: Option<Trouble>) -> Result<()> {
+        if trouble == self.told_of {
+            return Ok(());
+        }
+        self.told_of = trouble;
+        let Some(Trouble { damage, aside }) = trouble else {
+            return Ok(());
+        };
+        let then = match (aside, self.notebook().is_empty()) {
+            (false, _) => "It could not be put aside, so it stays, and nothing new is kept. ",
+            (true, true) => "It has been put aside in this browser, and a new one begun. ",
+            (true, false) => {
+                "It has been put aside in this browser; what this page knew of it is kept. "
+            }
+        };
+        let text = [
+            "Your notebook could not be read: ",
+            damage,
+            ". ",
+            then,
+            "A file or link that you saved brings it back.",
+        ];
+        note(&text.concat())
+    }
+
+    /// Whether everything in it is kept.
+    pub(crate) fn is_kept(&self) -> bool {
+        self.book.is_kept()
+    }
+
+    /// Everything that the reader can carry away.
+    pub(crate) fn place(&self) -> Place {
+        self.book.place()
+    }
+
+    /// Whether a set that was brought along stays outside, since the reader has another.
+    pub(crate) fn keeps_own_set(&self, place: &Place) -> bool {
+        self.book.keeps_own_set(place)
     }
 
     /// Forgets everything.
-    pub(crate) fn wipe(&mut self) {
-        self.notebook = Notebook::default();
-        storage::forget(NOTEBOOK);
-        storage::forget(SET);
+    pub(crate) fn wipe(&mut self) -> Result<()> {
+        self.book.wipe();
+        tell(WIPED)
     }
+
+    /// Lets the page's other scripts know whether a lesson is ticked, so that they need
+    /// not read the notebook.
+    pub(crate) fn mark_page(&self) -> Result<()> {
+        let Some(body) = document()?.body() else {
+            return Ok(());
+        };
+        if !self.notebook().has_tick() {
+            return body.remove_attribute("data-ticked");
+        }
+        if body.has_attribute("data-ticked") {
+            return Ok(());
+        }
+        body.set_attribute("data-ticked", "")?;
+        tell(RECORDED)
+    }
+}
+
+/// Tells the page's other scripts.
+fn tell(what: &str) -> Result<()> {
+    document()?.dispatch_event(&Event::new(what)?).map(drop)
 }
 
 /// Says something at the head of the page.

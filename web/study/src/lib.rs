@@ -19,6 +19,7 @@
 //! into text, a panic marks the page (`body[data-stopped]`), and what was drawn stays.
 
 mod base64url;
+mod book;
 mod carrying;
 mod course;
 mod day;

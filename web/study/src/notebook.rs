@@ -89,6 +89,11 @@ impl Notebook {
         self.lessons.is_empty() && self.problems.is_empty()
     }
 
+    /// Whether a lesson is ticked.
+    pub(crate) fn has_tick(&self) -> bool {
+        !self.lessons.is_empty()
+    }
+
     /// The day on which a lesson was ticked.
     pub(crate) fn day_of(&self, slug: &str) -> Option<&str> {
         find(&self.lessons, slug).map(String::as_str)

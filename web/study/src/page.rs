@@ -15,7 +15,7 @@ use crate::tick::Tick;
 use std::cell::RefCell;
 use superhet::problems::ProblemCode;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{Element, Event, HtmlInputElement};
+use web_sys::{Element, Event, HtmlInputElement, PageTransitionEvent};
 
 thread_local! {
     /// What is alive. A page has one thread; an event that arrives while another is
@@ -89,7 +89,18 @@ fn listeners() -> Result<Vec<Listener>> {
         })?,
         Listener::new(&window, "hashchange", |_| with_page(Page::follow_link))?,
         Listener::new(&window, "storage", |_| with_page(Page::read_again))?,
+        Listener::new(&window, "pageshow", |event| {
+            if came_back(&event) {
+                with_page(Page::read_again);
+            }
+        })?,
     ])
+}
+
+/// Whether the page came back from the browser's memory, where it heard of nothing.
+fn came_back(event: &Event) -> bool {
+    let event = event.dyn_ref::<PageTransitionEvent>();
+    event.is_some_and(PageTransitionEvent::persisted)
 }
 
 fn handle(event: &Event, answer: impl Fn(&mut Page, &Element) -> Result<()>) {
@@ -131,8 +142,8 @@ impl Page {
     fn change(&mut self, target: &Element) -> Result<()> {
         let input = target.dyn_ref::<HtmlInputElement>();
         match input.filter(|input| input.id() == "place-file") {
-            Some(input) => self.carrying.read_file(input, |text| {
-                with_page(|page| page.carrying.offer(Place::from_file(&text)));
+            Some(input) => self.carrying.read_file(input, &self.kept, |text| {
+                with_page(|page| page.carrying.offer(Place::from_file(&text), &page.kept));
             }),
             None => Ok(()),
         }
@@ -142,10 +153,10 @@ impl Page {
         let Some(place) = self.problem_at(target) else {
             return Ok(());
         };
-        if let Err(error) = self.problems[place].submit(&mut self.kept.notebook) {
+        if let Err(error) = self.problems[place].submit(&mut self.kept) {
             return self.retire_problem(place, &error);
         }
-        self.kept.write()
+        self.show_notebook()
     }
 
     fn click(&mut self, target: &Element) -> Result<()> {
@@ -164,7 +175,8 @@ impl Page {
             return prediction.pressed(&button);
         }
         if let Some(tick) = self.ticks.iter().find(|tick| tick.holds(&button)) {
-            return tick.pressed(&mut self.kept);
+            tick.pressed(&mut self.kept)?;
+            return self.show_notebook();
         }
         self.carry(&what, &button.id())
     }
@@ -179,7 +191,7 @@ impl Page {
                 Ok(())
             }
             (_, "place-wipe") => {
-                carrying::wipe(&mut self.kept);
+                carrying::wipe(&mut self.kept)?;
                 self.show_notebook()
             }
             ("take", _) => {
@@ -203,9 +215,9 @@ impl Page {
         explain(problem.root(), error)
     }
 
-    /// Another window wrote the notebook.
+    /// Another window may have written the notebook.
     fn read_again(&mut self) -> Result<()> {
-        self.kept.read_again();
+        self.kept.read_again()?;
         self.show_notebook()
     }
 
@@ -214,7 +226,8 @@ impl Page {
         for tick in &self.ticks {
             tick.show(&self.kept);
         }
-        course::show_progress(&self.kept.notebook)?;
+        course::show_progress(self.kept.notebook())?;
+        self.kept.mark_page()?;
         carrying::show_controls(&self.kept)
     }
 
@@ -224,7 +237,7 @@ impl Page {
         let hash = window.location().hash()?;
         if let Some(place) = Place::from_link(&hash) {
             carrying::clear_hash()?;
-            return self.carrying.offer(place);
+            return self.carrying.offer(place, &self.kept);
         }
         match hash.strip_prefix("#problem=").map(ProblemCode::decode) {
             None => Ok(()),

@@ -14,6 +14,8 @@ const VERSION: u32 = 1;
 const LONGEST_TEXT: usize = LONGEST + 2_000;
 /// The longest text of the set's.
 const LONGEST_VALUE: usize = 40;
+/// Why something longer is none.
+pub(crate) const TOO_LONG: &str = "it is too long to be one";
 /// What a link holds before the letters.
 pub(crate) const MARK: &str = "#place=";
 
@@ -30,10 +32,15 @@ pub(crate) struct Place {
 type Refused = &'static str;
 
 impl Place {
+    /// Whether a file of this many bytes, as browsers count them, is worth reading.
+    pub(crate) fn may_fill(bytes: f64) -> bool {
+        bytes <= LONGEST_TEXT as f64
+    }
+
     /// Reads the text of a file.
     pub(crate) fn from_file(text: &str) -> Result<Self, Refused> {
         if text.len() > LONGEST_TEXT {
-            return Err("it is too long to be one");
+            return Err(TOO_LONG);
         }
         let json = Json::read(text.trim()).map_err(|_| "it is cut or garbled")?;
         if json.member("version").and_then(Json::number) != Some(VERSION) {
@@ -54,7 +61,7 @@ impl Place {
     pub(crate) fn from_link(hash: &str) -> Option<Result<Self, Refused>> {
         let letters = hash.strip_prefix(MARK)?;
         if letters.len() > LONGEST_TEXT / 3 * 4 + 4 {
-            return Some(Err("it is too long to be one"));
+            return Some(Err(TOO_LONG));
         }
         let bytes = base64url::decode(letters).and_then(|bytes| String::from_utf8(bytes).ok());
         Some(match bytes {
@@ -165,6 +172,15 @@ mod tests {
             r#"{"version":1,"notebook":{"version":1,"lessons":{"A B":"2026-11-25"}}}"#,
         ] {
             assert!(Place::from_file(text).is_err(), "{text}");
+        }
+    }
+
+    #[test]
+    fn a_file_that_is_too_long_is_not_read() {
+        assert!(Place::may_fill(example().to_file().len() as f64));
+        assert!(Place::may_fill(super::LONGEST_TEXT as f64));
+        for bytes in [super::LONGEST_TEXT as f64 + 1.0, 4e9, f64::NAN] {
+            assert!(!Place::may_fill(bytes), "{bytes}");
         }
     }
 

@@ -6,44 +6,138 @@ use web_sys::Storage;
 const PREFIX: &str = "before-the-bench:";
 /// What follows the name of something damaged that was put aside.
 const ASIDE: &str = ":set-aside";
+/// The most that is put aside, in bytes: more than anything of ours is long.
+const LONGEST_ASIDE: usize = 150_000;
 
 /// The reader's notebook.
 pub(crate) const NOTEBOOK: &str = "notebook";
 /// The set that the look-up keeps.
 pub(crate) const SET: &str = "set";
+/// Every name under which a page of this site keeps something: the notebook, the set, the
+/// theme that was chosen, and that the home-screen hint was put away.
+const ALL: [&str; 4] = [NOTEBOOK, SET, "theme", "home-screen"];
+
+/// Where texts are kept under names.
+pub(crate) trait Shelf {
+    /// What is kept under a name.
+    fn read(&self, name: &str) -> Option<String>;
+    /// Keeps a text under a name. False where that cannot be done.
+    fn write(&self, name: &str, text: &str) -> bool;
+    /// Forgets what is kept under a name.
+    fn remove(&self, name: &str);
+
+    /// Puts what is kept under a name aside, where nothing reads it. False where no copy
+    /// could be made: then everything stays where it was.
+    fn set_aside(&self, name: &str) -> bool {
+        let Some(text) = self.read(name) else {
+            return true;
+        };
+        let end = text.floor_char_boundary(LONGEST_ASIDE);
+        let copied = self.write(&[name, ASIDE].concat(), &text[..end]);
+        if copied {
+            self.remove(name);
+        }
+        copied
+    }
+
+    /// Forgets everything of ours, and what was put aside.
+    fn clear(&self) {
+        for name in ALL {
+            self.remove(name);
+            self.remove(&[name, ASIDE].concat());
+        }
+    }
+}
+
+/// The storage of this browser.
+pub(crate) struct Browser;
 
 /// Some browsers and windows have no storage, or refuse it.
 fn local() -> Option<Storage> {
     web_sys::window()?.local_storage().ok().flatten()
 }
 
-/// What is kept under a name.
-pub(crate) fn read(name: &str) -> Option<String> {
-    local()?.get_item(&[PREFIX, name].concat()).ok().flatten()
-}
+impl Shelf for Browser {
+    fn read(&self, name: &str) -> Option<String> {
+        local()?.get_item(&[PREFIX, name].concat()).ok().flatten()
+    }
 
-/// Keeps a text under a name. False where the browser would not.
-pub(crate) fn write(name: &str, text: &str) -> bool {
-    local().is_some_and(|local| local.set_item(&[PREFIX, name].concat(), text).is_ok())
-}
+    fn write(&self, name: &str, text: &str) -> bool {
+        local().is_some_and(|local| local.set_item(&[PREFIX, name].concat(), text).is_ok())
+    }
 
-/// Puts what is kept under a name aside, where nothing reads it.
-pub(crate) fn set_aside(name: &str) {
-    if let Some(text) = read(name) {
-        write(&[name, ASIDE].concat(), &text);
-        remove(name);
+    fn remove(&self, name: &str) {
+        if let Some(local) = local() {
+            // A name that cannot be removed cannot be read either.
+            let _ = local.remove_item(&[PREFIX, name].concat());
+        }
     }
 }
 
-/// Forgets a name, and what was put aside of it.
-pub(crate) fn forget(name: &str) {
-    remove(name);
-    remove(&[name, ASIDE].concat());
-}
+#[cfg(test)]
+pub(crate) mod tests {
+    use super::{LONGEST_ASIDE, Shelf};
+    use std::cell::{Cell, RefCell};
+    use std::collections::BTreeMap;
+    use std::rc::Rc;
 
-fn remove(name: &str) {
-    if let Some(local) = local() {
-        // A name that cannot be removed cannot be read either.
-        let _ = local.remove_item(&[PREFIX, name].concat());
+    /// A shelf that several windows share, and that can be full.
+    #[derive(Clone, Default)]
+    pub(crate) struct Board {
+        texts: Rc<RefCell<BTreeMap<String, String>>>,
+        pub(crate) full: Rc<Cell<bool>>,
+    }
+
+    impl Shelf for Board {
+        fn read(&self, name: &str) -> Option<String> {
+            self.texts.borrow().get(name).cloned()
+        }
+
+        fn write(&self, name: &str, text: &str) -> bool {
+            if !self.full.get() {
+                self.texts
+                    .borrow_mut()
+                    .insert(name.to_owned(), text.to_owned());
+            }
+            !self.full.get()
+        }
+
+        fn remove(&self, name: &str) {
+            self.texts.borrow_mut().remove(name);
+        }
+    }
+
+    #[test]
+    fn what_cannot_be_copied_aside_stays() {
+        let board = Board::default();
+        board.write("set", "mine");
+        board.full.set(true);
+        assert!(!board.set_aside("set"));
+        assert_eq!(board.read("set").as_deref(), Some("mine"));
+        board.full.set(false);
+        assert!(board.set_aside("set"));
+        assert_eq!(board.read("set"), None);
+        assert_eq!(board.read("set:set-aside").as_deref(), Some("mine"));
+        assert!(board.set_aside("set"), "nothing is there to put aside");
+        assert_eq!(board.read("set:set-aside").as_deref(), Some("mine"));
+    }
+
+    #[test]
+    fn what_is_put_aside_is_bounded() {
+        let board = Board::default();
+        board.write("notebook", &"é".repeat(LONGEST_ASIDE));
+        assert!(board.set_aside("notebook"));
+        let aside = board.read("notebook:set-aside").unwrap();
+        assert_eq!(aside.len(), LONGEST_ASIDE);
+    }
+
+    #[test]
+    fn wiping_leaves_nothing() {
+        let board = Board::default();
+        for name in ["notebook", "set", "theme", "home-screen", "set:set-aside"] {
+            board.write(name, "x");
+        }
+        board.clear();
+        assert!(board.texts.borrow().is_empty());
     }
 }

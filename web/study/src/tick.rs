@@ -44,20 +44,22 @@ impl Tick {
         self.root.contains(Some(element))
     }
 
-    /// Ticks the lesson, or takes the tick away.
+    /// Ticks the lesson, or takes the tick away: whichever the button offered, even if
+    /// another window has done it meanwhile.
     pub(crate) fn pressed(&self, kept: &mut Kept) -> Result<()> {
-        if kept.notebook.day_of(&self.slug).is_some() {
-            kept.notebook.untick(&self.slug);
-        } else {
-            kept.notebook.tick(&self.slug, &today());
-        }
-        self.show(kept);
-        kept.write()
+        let was_ticked = kept.notebook().day_of(&self.slug).is_some();
+        kept.change(|notebook| {
+            if was_ticked {
+                notebook.untick(&self.slug);
+            } else if notebook.day_of(&self.slug).is_none() {
+                notebook.tick(&self.slug, &today());
+            }
+        })
     }
 
     /// Shows what the notebook says.
     pub(crate) fn show(&self, kept: &Kept) {
-        match kept.notebook.day_of(&self.slug) {
+        match kept.notebook().day_of(&self.slug) {
             Some(day) => {
                 say(&self.button, "Take the tick away");
                 self.button.set_class_name("");

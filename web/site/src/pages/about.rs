@@ -137,9 +137,13 @@ fn keeping() -> Markup {
     html! {
         (heading("keeping"))
         p {
-            "Your notebook (lessons ticked, problems tallied), your set and your choice of paper "
-            "are kept in this browser and nowhere else. You can save them to a file, carry them in "
-            "a link, or wipe them, all on the first page."
+            "In this browser, and nowhere else, are kept: your notebook (lessons ticked, problems "
+            "tallied), your set, your choice of paper, and that you put the home-screen hint away. "
+            "Whatever was found damaged is kept beside them, put aside."
+        }
+        p {
+            "The notebook and the set you can save to a file or carry in a link, on the first page. "
+            "There you can also wipe everything in this list."
         }
         p {
             "A browser may throw away what a site keeps. Safari does so after a week without a "

@@ -34,7 +34,11 @@ pub(super) fn controls() -> Markup {
             p #place-said .said role="status" {}
             details {
                 summary { "Wipe everything" }
-                p { "This clears the notebook and the set from this browser. It cannot be undone." }
+                p {
+                    "This clears the notebook, the set, your choice of paper and everything else "
+                    "that this site keeps in this browser, save the pages themselves. It cannot be "
+                    "undone."
+                 }
                 button #place-wipe type="button" { "Yes, wipe it all" }
             }
         }

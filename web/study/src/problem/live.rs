@@ -3,7 +3,7 @@
 use super::desk::{Desk, told};
 use super::paper;
 use crate::dom::{Result, all, append, focus_on, made, one, prepend, show};
-use crate::notebook::Notebook;
+use crate::kept::Kept;
 use superhet::problems::{Marking, ProblemCode};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlInputElement};
@@ -75,14 +75,14 @@ impl LiveProblem {
     }
 
     /// Marks what was typed or chosen. The marking goes into the notebook.
-    pub(crate) fn submit(&mut self, notebook: &mut Notebook) -> Result<()> {
+    pub(crate) fn submit(&mut self, kept: &mut Kept) -> Result<()> {
         let block = self.block()?;
         let typed = typed(&block)?;
         let unit = pressed_unit(&block)?;
         let Some(marking) = self.desk.sitting().answer(&typed, unit.as_deref()) else {
             return Ok(());
         };
-        notebook.tally(self.desk.family(), &marking);
+        kept.change(|notebook| notebook.tally(self.desk.family(), &marking))?;
         self.say(&block, &marking, &typed)?;
         if marking.verdict.is_right() {
             return self.finish(&block, ".marking");
@@ -202,7 +202,6 @@ impl LiveProblem {
 }
 
 /// A number of the page's own: any problem will do, and the core draws from it.
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
 fn seed() -> u32 {
     (js_sys::Math::random() * 4_294_967_296.0) as u32
 }
