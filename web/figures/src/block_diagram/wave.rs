@@ -7,8 +7,11 @@
 use crate::Node;
 use crate::coordinate::{percent, pixels, push_whole, rounded};
 
-/// The height of a strip in pixels, also the height of its own scale.
+/// The height of a strip in pixels.
 const HEIGHT: f64 = 40.0;
+/// The height of a strip in its own units: four to a pixel, so that a point stands where
+/// it should.
+const TALL: f64 = 160.0;
 /// Units of a strip's own scale for one percent of the drawing's width.
 const UNITS: f64 = 20.0;
 /// Frequency that swings once in one percent of the width.
@@ -47,7 +50,7 @@ impl Wave {
             .keyed(self.key)
             .always("vector-effect", "non-scaling-stroke")
             .with("d", self.path(strip.width));
-        let view_box = format!("0 0 {} {}", pixels(strip.width * UNITS), pixels(HEIGHT));
+        let view_box = format!("0 0 {} {}", pixels(strip.width * UNITS), pixels(TALL));
         Node::new("svg")
             .at(strip.left, strip.middle - HEIGHT / 2.0)
             .with("width", percent(strip.width))
@@ -60,13 +63,14 @@ impl Wave {
     /// The path in whole units, each point relative to the one before: short to send.
     fn path(&self, width: f64) -> String {
         let end = rounded(width * UNITS);
+        let step = self.step();
         let mut path = String::with_capacity(1024);
         path.push_str("M0 ");
         let mut before = (0, self.height_at(0.0));
         push_whole(&mut path, before.1);
         path.push('l');
         while before.0 < end {
-            let across = (before.0 + STEP).min(end);
+            let across = (before.0 + step).min(end);
             let height = self.height_at(across as f64 / UNITS);
             push_whole(&mut path, across - before.0);
             if height >= before.1 {
@@ -80,10 +84,20 @@ impl Wave {
         path
     }
 
+    /// The distance between two points of the path in units: about sixteen points a swing,
+    /// and never less than two units.
+    fn step(&self) -> i64 {
+        let swing = match self.hertz {
+            Some(hertz) => HERTZ_PER_PERCENT / hertz,
+            None => PROGRAMME,
+        };
+        rounded(swing * UNITS / 16.0).clamp(2, 12)
+    }
+
     /// The height at a place, in whole units from the strip's top.
     fn height_at(&self, place: f64) -> i64 {
         let programme = -DEPTH * sine(place / PROGRAMME + 0.25);
-        let full = HEIGHT / 2.0 * self.strength;
+        let full = TALL / 2.0 * self.strength;
         let swing = match self.hertz {
             None => programme,
             Some(hertz) => {
@@ -91,7 +105,7 @@ impl Wave {
                 carrier * (1.0 + if self.programme { programme } else { 0.0 }) / (1.0 + DEPTH)
             }
         };
-        rounded(HEIGHT / 2.0 - full * swing)
+        rounded(TALL / 2.0 - full * swing)
     }
 }
 
@@ -110,11 +124,6 @@ fn sine(turns: f64) -> f64 {
     let bow = part * (1.0 - part);
     sign * 16.0 * bow / (5.0 - 4.0 * bow)
 }
-
-/// The distance between two points of a path in units: at least seven points a swing for
-/// anything that a dial and an IF of these figures can make (2.3 MHz swings once in a
-/// percent, 20 units).
-const STEP: i64 = 3;
 
 #[cfg(test)]
 mod tests {
@@ -140,7 +149,7 @@ mod tests {
         };
         for (hertz, swings) in [(460e3, 4), (1150e3, 10), (2300e3, 20)] {
             let heights: Vec<i64> = (0..2000)
-                .map(|step| wave(hertz).height_at(f64::from(step) / 100.0) - 20)
+                .map(|step| wave(hertz).height_at(f64::from(step) / 100.0) - 80)
                 .filter(|height| *height != 0)
                 .collect();
             let turns = heights
