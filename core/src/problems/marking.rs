@@ -2,9 +2,8 @@
 //!
 //! What is typed is tried in this order: the right answer as closely as asked, the
 //! other reading of its comma, the family's mistakes, the right answer rounded, the
-//! mistakes rounded, then the slips that any answer can show (see
-//! [`diagnosis`](super::diagnosis)). A blank, nonsense or a number without its unit is
-//! told so in a sentence and does not count as an attempt.
+//! mistakes rounded, then the slips that any answer can show. A blank, nonsense or a
+//! number without its unit is told so in a sentence and does not count as an attempt.
 
 use alloc::{
     format,
