@@ -88,7 +88,7 @@ const fn count(subjects: &[&[Entry]]) -> usize {
 
 /// A text about a quantity as a program carries it. What runs in a page works quantities
 /// out and shows none of these texts, and they would be a fifth of what a page loads: in
-/// wasm they are empty.
+/// wasm they are empty. Examples stay, since the bit grid is made of them.
 const fn carried(text: &'static str) -> &'static str {
     if cfg!(target_arch = "wasm32") {
         ""
@@ -105,7 +105,6 @@ const fn entry_carried(entry: Entry) -> Entry {
         formula: carried(entry.formula),
         model_error: carried(entry.model_error),
         source: carried(entry.source),
-        example: carried(entry.example),
         ..entry
     }
 }

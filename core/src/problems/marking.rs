@@ -145,7 +145,7 @@ fn judged(answer: &NumberAnswer, typed: &Typed<'_>, other: Option<f64>) -> Marki
         .or_else(|| diagnosis::named_rounded(answer, typed.value))
         .or_else(|| diagnosis::slip(answer, typed))
         .unwrap_or_else(|| {
-            Marking::wrong("That is not it, and it is no slip that we know. Go step by step.")
+            Marking::wrong("That is not the answer, and it matches none of the usual slips. Take it step by step.")
         })
 }
 

@@ -145,6 +145,7 @@ fn printed_numbers_are_met() {
 /// 1.4142, 2.0616, 2.6458, and 3.1075 where the dip is just 3 dB (from memory: the
 /// "3.1 f/Q rule"). Critical at 455 kHz and Q 100 is 6.4347 kHz.
 #[test]
+#[allow(clippy::approx_constant)] // the figures as they are printed
 fn half_power_widths_of_an_equal_pair() {
     for (b, expected) in [
         (1.0, 1.4142),

@@ -87,7 +87,7 @@ fn told(label: &Element) -> Vec<String> {
     let turned_out = if right {
         "And so it is."
     } else {
-        "It comes out otherwise."
+        "It turns out differently."
     };
     let mut lines = vec![["You said: “", words, "”. ", turned_out].concat()];
     if let Some(belief) = label.get_attribute("data-belief") {

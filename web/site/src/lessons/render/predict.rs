@@ -34,7 +34,7 @@ impl Drawing<'_> {
                         "."
                     }
                     @for choice in predict.choices.iter().filter(|choice| choice.right) {
-                        p.right-choice { "Right: " (self.run(&choice.words, Manner::LINE)) }
+                        p.right-choice { "What happens: " (self.run(&choice.words, Manner::LINE)) }
                     }
                     p.because { (self.run(&predict.because, Manner::TEXT)) }
                 }
