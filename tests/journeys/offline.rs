@@ -1,7 +1,7 @@
 //! The offline copy: every page without a network after the first visit, never two
 //! versions at once, and no file that is not the listed one.
 
-use anyhow::{Result, ensure};
+use anyhow::{Context, Result, ensure};
 use checks::{Engine, Server, Visit, Window, built, journey, journey_on};
 use site::page_files::PageFiles;
 use site::render::Files;

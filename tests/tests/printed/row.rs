@@ -71,7 +71,7 @@ pub(crate) fn check_by(rows: &[Row], answer: fn(&str) -> f64) {
             let got = answer(row.expression) / row.unit;
             let error = got - row.expected;
             // A number that is not one is wrong too.
-            (!(error.abs() <= row.tolerance)).then(|| {
+            (error.abs() > row.tolerance || error.is_nan()).then(|| {
                 let (case, expected, source) = (row.case, row.expected, row.source);
                 format!("{case}: got {got}, expected {expected}, error {error:e} ({source})")
             })
