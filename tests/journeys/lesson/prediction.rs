@@ -70,7 +70,7 @@ async fn a_belief_is_named_against_the_computed_result() -> Result<()> {
                 let belief: String = visit.script(&belief).await?;
                 let said = visit.text(SAID).await?;
                 ensure!(
-                    said.contains(belief.trim_end_matches('.')) && said.contains("otherwise"),
+                    said.contains(belief.trim_end_matches('.')) && said.contains("differently"),
                     "{lesson}: {said:?} does not name {belief:?}"
                 );
             }
