@@ -4,6 +4,7 @@
 //! goal that is missed is marked, and fails nothing: times depend on the machine.
 
 mod course;
+mod page;
 mod row;
 mod site;
 mod timing;
@@ -17,7 +18,7 @@ pub use timing::median_seconds;
 type Group = fn(&Path) -> Result<Vec<Row>>;
 
 /// Every group under its name.
-const GROUPS: [(&str, Group); 1] = [("site", site::rows)];
+const GROUPS: [(&str, Group); 2] = [("site", site::rows), ("page", page::rows)];
 
 /// Measures one group, or all, and prints a table or one JSON object a row.
 ///
