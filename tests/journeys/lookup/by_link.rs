@@ -104,6 +104,13 @@ async fn what_a_link_says_amiss_is_told() -> Result<()> {
         for wrong in ["left", "9"] {
             ensure!(notice.contains(&format!("(got \"{wrong}\")")), "{notice}");
         }
+        visit.click(SET).await?;
+        visit.click(&key("side", "below")).await?;
+        let notice = visit.text("[data-slot=notice]").await?;
+        ensure!(
+            !notice.contains("left") && notice.contains("\"9\""),
+            "{notice}"
+        );
         let problem = visit.text("#problem").await?;
         ensure!(problem.contains("<b>x</b>"), "{problem}");
         let dial: String = visit

@@ -43,7 +43,12 @@ async fn the_set_chosen_last_is_there_again() -> Result<()> {
             open(&visit, "?dial=1200kHz&if=470kHz&side=above").await?;
             visit.shows(RESULTS, "oscillator", EXAMPLE).await?;
             open(&visit, "").await?;
-            visit.shows(RESULTS, "oscillator", own).await
+            visit.shows(RESULTS, "oscillator", own).await?;
+
+            // A link that names no IF is worked out for the set that is kept.
+            open(&visit, "?dial=1000kHz").await?;
+            let expression = "oscillator?dial=1000kHz&if=465kHz&side=below";
+            visit.shows(RESULTS, "oscillator", expression).await
         })
         .await?;
     }

@@ -24,7 +24,9 @@ async fn the_answer_follows_dial_if_and_side() -> Result<()> {
             ensure!(asks.contains("what is yours?"), "{asks}");
 
             visit.type_into("#dial", "9").await?;
-            shows_set(&visit, "dial=9kHz&if=470kHz&side=above").await?;
+            let offer = visit.text("[data-slot=offer]").await?;
+            ensure!(offer == "9 MHz?", "{offer:?}");
+            ensure!(visit.value_in(RESULTS, "oscillator").await?.is_none());
             visit.type_text("45").await?;
             shows_set(&visit, "dial=945kHz&if=470kHz&side=above").await?;
             ensure!(visit.text("[data-slot=dial-reading]").await? == "read as 945 kHz");
@@ -97,16 +99,19 @@ async fn any_two_give_the_third() -> Result<()> {
     Ok(())
 }
 
-/// A comma before three digits may part thousands or begin a fraction.
+/// A number that makes no sense in the unit pressed is doubted, not answered.
 #[tokio::test(flavor = "multi_thread")]
-async fn the_other_reading_of_a_comma_is_one_press_away() -> Result<()> {
+async fn the_unit_that_was_meant_is_one_press_away() -> Result<()> {
     for engine in Engine::ALL {
         journey(engine, Window::PHONE, async |visit| {
             visit.open("lookup/").await?;
             visit.ready().await?;
-            visit.type_into("#dial", "1,008 MHz").await?;
+            visit.type_into("#dial", "1,008").await?;
+            shows_set(&visit, "dial=1008kHz&if=470kHz&side=above").await?;
+            visit.type_into("#dial", "1.008").await?;
             let offer = visit.text("[data-slot=offer]").await?;
-            ensure!(offer.contains("1008 kHz"), "{offer:?}");
+            ensure!(offer == "1.008 MHz?", "{offer:?}");
+            ensure!(visit.value_in(RESULTS, "oscillator").await?.is_none());
             visit.click("[data-slot=offer]").await?;
             shows_set(&visit, "dial=1008kHz&if=470kHz&side=above").await
         })

@@ -67,7 +67,9 @@ pub fn card(band: &Band, set: CardFor, rows: Rows) -> Card {
         set: [&beside(set.intermediate, set.side), ", ", set.region.name()].concat(),
         whistles: match in_band(band, set.intermediate) {
             Some(places) => ["Harmonics of the IF whistle at ", &places, "."].concat(),
-            None => String::from("No harmonic of the IF up to the 10th falls in this band."),
+            None => String::from(
+                "No harmonic of the IF up to the 10th falls in this band. Other whistles are possible.",
+            ),
         },
         rows: settings.into_iter().map(|dial| row(dial, set)).collect(),
     }

@@ -52,8 +52,8 @@ pub fn look_up(request: &str) -> String {
     let mut said = None;
     match request::task(request) {
         Task::Show => {}
-        Task::Open(given) => {
-            let (opened, complaint) = open(given);
+        Task::Open(given, set) => {
+            let (opened, complaint) = open(given, set);
             form = opened;
             reply.notice(complaint.as_deref().unwrap_or_default());
             reply.form(&form);
@@ -67,6 +67,7 @@ pub fn look_up(request: &str) -> String {
             reply.form(&form);
         }
     }
+    light(&mut form, &mut reply);
     let mut shown = view(&form);
     if let Some(words) = said {
         shown.say(&words);
@@ -77,11 +78,32 @@ pub fn look_up(request: &str) -> String {
     reply.into_text()
 }
 
+/// A unit typed into a box lights its button.
+fn light(form: &mut Form, reply: &mut Reply) {
+    if let Some(unit) = reading::typed_unit(&form.dial) {
+        form.dial_unit = unit;
+        reply.field("dial-unit", unit.symbol());
+    }
+    if let Some(unit) = reading::typed_unit(&form.oscillator) {
+        form.oscillator_unit = unit;
+        reply.field("oscillator-unit", unit.symbol());
+    }
+}
+
+/// The set that was worked out becomes the reader's own, and answers are for it.
+fn own_set(form: &mut Form) {
+    if let Some((intermediate, side)) = view::worked_out(form) {
+        (form.intermediate, form.side) = (intermediate, side);
+        form.find = Find::Oscillator;
+    }
+}
+
 /// Puts a text with its unit into a box.
 fn put(form: &mut Form, name: &str, text: &str) {
     match name {
         "dial" => (form.dial, form.dial_unit) = open::box_and_unit(text),
         "oscillator" => (form.oscillator, form.oscillator_unit) = open::box_and_unit(text),
+        "if" if form.find == Find::Intermediate => own_set(form),
         "if" => form.intermediate = text.to_owned(),
         _ => {}
     }

@@ -2,13 +2,16 @@
 
 use crate::card::beside;
 use crate::solve::Solved;
-use crate::whistles::{Whistle, in_band};
+use crate::whistles::{NEAR, Whistle, in_band};
 use crate::words;
 use alloc::string::String;
 use superhet::quantities::bands::{
-    Band, IntermediatePlace, Place, Raster, Region, band_at, place_of, place_of_intermediate,
+    Band, BandKind, IntermediatePlace, Place, Raster, Region, Service, band_at, bands, place_of,
+    place_of_intermediate,
 };
-use superhet::quantities::conversion::{image_is_a_sum, old_dial_frequency, old_dial_wavelength};
+use superhet::quantities::conversion::{
+    image_is_a_sum, old_dial_frequency, old_dial_wavelength, whistle,
+};
 use superhet::units::Frequency;
 
 /// What the page says about the dial setting, the image and the IF.
@@ -68,6 +71,12 @@ fn dial(solved: &Solved) -> String {
 
 fn channel(dial: Frequency, region: Region) -> String {
     match band_at(dial, region) {
+        Some(band) if band.kind == BandKind::Tropical => [
+            &words::long_place(dial, Place::Broadcast(band), region),
+            " ",
+            &beside_channel(dial, band, band.raster, region),
+        ]
+        .concat(),
         Some(band) => beside_channel(dial, band, band.raster, region),
         None => words::long_place(dial, place_of(dial, region), region),
     }
@@ -76,11 +85,11 @@ fn channel(dial: Frequency, region: Region) -> String {
 fn beside_channel(dial: Frequency, band: &Band, raster: Raster, region: Region) -> String {
     let nearest = raster.nearest(dial);
     let spacing = words::frequency(raster.step());
-    let band = [&words::band(band), " in ", region.name()].concat();
+    let name = [&words::band(band), " in ", region.name()].concat();
     if nearest == dial {
         return [
             "On a channel of ",
-            &band,
+            &name,
             ", where they are ",
             &spacing,
             " apart.",
@@ -90,18 +99,31 @@ fn beside_channel(dial: Frequency, band: &Band, raster: Raster, region: Region) 
     let away = Frequency::hz((nearest.to_hz() - dial.to_hz()).abs());
     let way = if nearest > dial { " higher" } else { " lower" };
     [
-        "Between the channels of ",
-        &band,
+        against(dial, band, raster),
+        &name,
         ", ",
         &spacing,
         " apart: the nearest is ",
         &words::frequency(nearest),
         ", ",
-        &words::frequency(away),
+        &words::offset(away),
         way,
         ".",
     ]
     .concat()
+}
+
+/// Where a setting that is on no channel lies against them.
+fn against(dial: Frequency, band: &Band, raster: Raster) -> &'static str {
+    if dial == band.low || dial == band.high {
+        "At the edge of the channels of "
+    } else if dial < raster.first() {
+        "Below the lowest of the channels of "
+    } else if dial > raster.last() {
+        "Above the highest of the channels of "
+    } else {
+        "Between the channels of "
+    }
 }
 
 fn image(solved: &Solved, region: Region) -> String {
@@ -115,6 +137,16 @@ fn image(solved: &Solved, region: Region) -> String {
 fn intermediate(intermediate: Frequency, region: Region) -> String {
     let value = words::frequency(intermediate);
     let (lies, what) = match place_of_intermediate(intermediate, region) {
+        IntermediatePlace::BelowLongWave
+        | IntermediatePlace::InsideLongWave
+        | IntermediatePlace::BetweenLongAndMediumWave
+            if bands(region).all(|band| band.kind != BandKind::LongWave) =>
+        {
+            (
+                " lies below medium wave; this Region has no long-wave broadcasting.",
+                "",
+            )
+        }
         IntermediatePlace::BelowLongWave => (" lies below long wave.", ""),
         IntermediatePlace::InsideLongWave => (" lies inside long wave", inside()),
         IntermediatePlace::BetweenLongAndMediumWave => (" lies between long and medium wave.", ""),
@@ -133,7 +165,14 @@ fn intermediate(intermediate: Frequency, region: Region) -> String {
                 &edges,
                 " to: ",
                 &names,
-                ".",
+                if found
+                    .services
+                    .contains(&Service::AeronauticalRadionavigation)
+                {
+                    ". Beacons near by may break through."
+                } else {
+                    "."
+                },
             ]
             .concat(),
         );
@@ -146,16 +185,31 @@ const fn inside() -> &'static str {
 }
 
 fn harmonics(solved: &Solved, whistles: &[Whistle], region: Region) -> String {
-    let mut text = String::from(if whistles.is_empty() {
-        "No harmonic of the IF up to the 10th lies within 10 kHz of the dial setting."
-    } else {
-        "Within 10 kHz of the dial setting:"
-    });
+    let mut text = String::from(straight_through(solved.dial, solved.intermediate));
+    if !whistles.is_empty() {
+        text.push_str("Within 10 kHz of the dial setting:");
+        return text;
+    }
+    text.push_str("No harmonic of the IF up to the 10th lies within 10 kHz of the dial setting.");
     let places = band_at(solved.dial, region).and_then(|band| in_band(band, solved.intermediate));
-    if let (true, Some(places)) = (whistles.is_empty(), places) {
+    if let Some(places) = places {
         text.push_str(&[" In this band they fall at ", &places, "."].concat());
     }
+    text.push_str(" Other whistles are possible.");
     text
+}
+
+/// A dial setting near the IF or near half of it.
+fn straight_through(dial: Frequency, intermediate: Frequency) -> &'static str {
+    if whistle(dial, intermediate, 1) <= NEAR {
+        "The dial is within 10 kHz of the IF itself: what arrives there goes straight through, and the \
+         set may whistle or howl. "
+    } else if (2.0 * dial.to_hz() - intermediate.to_hz()).abs() <= NEAR.to_hz() {
+        "The dial is near half the IF: the 2nd harmonic of the signal, made in the mixer, comes out at \
+         the IF and whistles. "
+    } else {
+        ""
+    }
 }
 
 /// One sentence for those who listen instead of looking.

@@ -4,7 +4,7 @@
 use crate::card::Card;
 use crate::form::{Find, Form};
 use crate::open::box_and_unit;
-use crate::problem::{Field, Problem};
+use crate::problem::{Field, Offer, Problem};
 use crate::view::{Shown, View};
 use alloc::string::String;
 use superhet::units::{Frequency, Kind, display};
@@ -42,7 +42,9 @@ impl Reply {
         self.problem(view.problem.as_ref());
         self.text("dial-reading", &view.dial_reading);
         self.text("oscillator-reading", &view.oscillator_reading);
-        self.offer(view);
+        self.text("if-reading", &view.intermediate_reading);
+        self.offer("offer", view.offer.as_ref());
+        self.offer("second-offer", view.second_offer.as_ref());
         self.notes(view);
         self.line(&["link", "link", view.link.as_deref().unwrap_or_default()]);
         self.line(&["speak", "speak", &view.spoken]);
@@ -101,10 +103,8 @@ impl Reply {
                 self.field("dial", &text);
                 self.field("dial-unit", unit.symbol());
             }
-            Find::Intermediate => self.field("if", &view.answer.text),
-        }
-        if let (Find::Intermediate, Some(kept)) = (form.find, &view.keep) {
-            self.field("side", kept.side.word());
+            // The box holds the reader's own IF, and a press of the offer alone changes it.
+            Find::Intermediate => {}
         }
     }
 
@@ -127,13 +127,13 @@ impl Reply {
         }
     }
 
-    fn offer(&mut self, view: &View) {
-        self.hide("offer", view.offer.is_none());
-        let Some(offer) = &view.offer else { return };
-        self.text("offer", &offer.says);
+    fn offer(&mut self, slot: &str, offer: Option<&Offer>) {
+        self.hide(slot, offer.is_none());
+        let Some(offer) = offer else { return };
+        self.text(slot, &offer.says);
         self.line(&[
             "set",
-            "offer",
+            slot,
             "data-do",
             &[offer.field.name(), " ", &offer.text].concat(),
         ]);

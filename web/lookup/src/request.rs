@@ -15,8 +15,8 @@ const LONGEST: usize = 250;
 pub(crate) enum Task<'a> {
     /// Nothing: something was typed.
     Show,
-    /// Fill the form from a link or from what was kept.
-    Open(Given<'a>),
+    /// Fill the form from a link, and from what was kept where the link is silent.
+    Open(Given<'a>, Given<'a>),
     /// Turn the dial.
     Step(Step),
     /// Put a text into a box: (box, text).
@@ -38,13 +38,21 @@ fn value<'a>(request: &'a str, name: &str) -> Option<&'a str> {
 pub(crate) fn task(request: &str) -> Task<'_> {
     let word = value(request, "do").unwrap_or_default();
     match word {
-        "open" => Task::Open(Given {
-            dial: value(request, "dial"),
-            oscillator: value(request, "oscillator"),
-            intermediate: value(request, "if"),
-            side: value(request, "side"),
-            region: value(request, "region"),
-        }),
+        "open" => Task::Open(
+            Given {
+                dial: value(request, "dial"),
+                oscillator: value(request, "oscillator"),
+                intermediate: value(request, "if"),
+                side: value(request, "side"),
+                region: value(request, "region"),
+            },
+            Given {
+                intermediate: value(request, "set-if"),
+                side: value(request, "set-side"),
+                region: value(request, "set-region"),
+                ..Given::default()
+            },
+        ),
         "up" => Task::Step(Step::Up),
         "down" => Task::Step(Step::Down),
         "low" => Task::Step(Step::LowEnd),

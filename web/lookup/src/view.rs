@@ -4,7 +4,9 @@ use crate::card::{Card, CardFor, beside, card};
 use crate::form::{Find, Form, Rows};
 use crate::link;
 use crate::notes::{Notes, notes, spoken};
+use crate::open::intermediate_box;
 use crate::problem::{Field, Offer, Problem};
+use crate::reading::kilohertz_instead;
 use crate::solve::{Solved, intermediate, solve};
 use crate::whistles::{Whistle, whistles};
 use crate::words;
@@ -85,8 +87,12 @@ pub struct View {
     pub dial_reading: String,
     /// How the oscillator box was read, likewise.
     pub oscillator_reading: String,
-    /// Another reading of what was typed.
+    /// How the IF box was read; where it is empty, which IF is used.
+    pub intermediate_reading: String,
+    /// Another reading of what was typed, or the worked-out set to be taken.
     pub offer: Option<Offer>,
+    /// One more reading.
+    pub second_offer: Option<Offer>,
     /// The sentences under the answer.
     pub notes: Notes,
     /// Harmonics of the IF near the setting.
@@ -141,14 +147,18 @@ fn answered(form: &Form, solved: &Solved) -> View {
         image: Shown::some(solved.image),
         image_place: words::short_place(place_of(solved.image, form.region)),
         problem: None,
-        dial_reading: reading(form.find != Find::Dial, solved.dial),
-        oscillator_reading: reading(form.find != Find::Oscillator, solved.oscillator),
-        offer: solved.offer.clone().or_else(|| old_dial(solved)),
+        dial_reading: solved.reading(Field::Dial),
+        oscillator_reading: solved.reading(Field::Oscillator),
+        intermediate_reading: solved.reading(Field::Intermediate),
+        offer: (solved.offer.clone())
+            .or_else(|| old_dial(solved))
+            .or_else(|| take_set(form, solved)),
+        second_offer: kilohertz_instead(form).filter(|_| form.find != Find::Dial),
         notes: notes(solved, &near, form.region),
         whistles: near,
         card: card_at(Some(solved.dial), solved.intermediate, solved.side, form),
         spoken: spoken(finds.title(), &words::frequency(found), solved),
-        keep: (!example).then(|| kept(form, solved)),
+        keep: (!example && form.find != Find::Intermediate).then(|| kept(form, solved)),
         link: Some(link::query(form, solved)),
     }
 }
@@ -176,7 +186,9 @@ fn unanswered(form: &Form, problem: Problem) -> View {
         image_place: String::new(),
         dial_reading: String::new(),
         oscillator_reading: String::new(),
+        intermediate_reading: String::new(),
         offer: problem.offer.clone(),
+        second_offer: None,
         notes: Notes::default(),
         whistles: Vec::new(),
         card,
@@ -215,19 +227,31 @@ fn beside_answer(form: &Form, solved: &Solved) -> String {
 fn set_line(intermediate: Frequency, side: Side, form: &Form) -> String {
     let asks = if is_example(form) {
         "Choose your IF; now "
+    } else if form.find == Find::Intermediate {
+        "Worked out, not kept: "
     } else {
         ""
     };
     [asks, &beside(intermediate, side), ", ", form.region.name()].concat()
 }
 
-/// "read as 1200 kHz", so that a slip is seen.
-fn reading(typed: bool, value: Frequency) -> String {
-    if typed {
-        ["read as ", &words::frequency(value)].concat()
-    } else {
-        String::new()
-    }
+/// A set that was worked out becomes the reader's own only by a press.
+fn take_set(form: &Form, solved: &Solved) -> Option<Offer> {
+    let (text, side) = worked_out(form)?;
+    let same = form.side == side && form.intermediate == text;
+    (!same).then(|| Offer {
+        says: ["Use as my set: ", &beside(solved.intermediate, side)].concat(),
+        field: Field::Intermediate,
+        text,
+    })
+}
+
+/// The IF box and the side of a set that was worked out.
+pub(crate) fn worked_out(form: &Form) -> Option<(String, Side)> {
+    let solved = solve(form)
+        .ok()
+        .filter(|_| form.find == Find::Intermediate)?;
+    Some((intermediate_box(&solved.intermediate_text), solved.side))
 }
 
 /// A setting in metres comes from an old dial more often than from a calculation.

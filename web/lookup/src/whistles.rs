@@ -47,7 +47,7 @@ fn sentence(harmonic: u32, pitch: Frequency, intermediate: Frequency) -> String 
     } else {
         [
             "a whistle of ",
-            &words::frequency(pitch),
+            &words::offset(pitch),
             " with the set in tune.",
         ]
         .concat()

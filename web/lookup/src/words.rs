@@ -2,7 +2,8 @@
 
 use alloc::borrow::ToOwned;
 use alloc::string::String;
-use superhet::quantities::bands::{Band, BandKind, Place, Region, Service};
+use alloc::vec::Vec;
+use superhet::quantities::bands::{Band, BandKind, Place, Region, Service, allocated_to};
 use superhet::units::{Frequency, Kind, display};
 
 /// A frequency in the trade's unit: "1670 kHz".
@@ -15,9 +16,29 @@ pub(crate) fn kilohertz(value: Frequency) -> String {
     display::text(Kind::Ratio, value.to_khz())
 }
 
-/// A length in metres: "249.8271 m".
+/// A frequency in MHz whatever its size: "1.665 MHz".
+pub(crate) fn megahertz(value: Frequency) -> String {
+    display::text(Kind::Ratio, value.to_mhz()) + " MHz"
+}
+
+/// A length in metres to four significant digits, which no dial exceeds: "249.8 m".
 pub(crate) fn metres(value: f64) -> String {
-    display::text(Kind::Wavelength, value)
+    let mut steps = 1.0;
+    while value * steps < 1000.0 && steps < 1e6 {
+        steps *= 10.0;
+    }
+    // The cast truncates what is above zero, and saturates far beyond any wavelength.
+    let rounded = (value * steps + 0.5) as u64;
+    display::text(Kind::Wavelength, rounded as f64 / steps)
+}
+
+/// A difference of frequencies to a tenth of a kilohertz: "3 kHz", "2.2 kHz".
+pub(crate) fn offset(value: Frequency) -> String {
+    let tenths = (value.to_hz() / 100.0 + 0.5) as u32;
+    if tenths == 0 {
+        return "less than 0.1 kHz".to_owned();
+    }
+    display::text(Kind::Frequency, f64::from(tenths) * 100.0)
 }
 
 /// "526.5 to 1606.5 kHz": the unit once when both have the same.
@@ -60,6 +81,12 @@ pub(crate) fn band(band: &Band) -> String {
 /// maritime mobile stations", "not listed".
 pub(crate) fn short_place(place: Place) -> String {
     match place {
+        Place::Broadcast(found) if found.kind == BandKind::Tropical => [
+            "inside ",
+            &band(found),
+            ", broadcasting in the tropical zone only",
+        ]
+        .concat(),
         Place::Broadcast(found) => ["inside ", &band(found)].concat(),
         Place::Allocated(found) => ["among ", &services(found.services), " stations"].concat(),
         Place::NotListed => "not listed".to_owned(),
@@ -71,7 +98,8 @@ pub(crate) fn place_name(place: Place) -> String {
     match place {
         Place::Broadcast(found) => match found.kind {
             BandKind::LongWave | BandKind::MediumWave => found.name.to_owned(),
-            BandKind::Tropical | BandKind::ShortWave => [found.name, " band"].concat(),
+            BandKind::Tropical => [found.name, " band, tropical zone"].concat(),
+            BandKind::ShortWave => [found.name, " band"].concat(),
         },
         Place::Allocated(found) => services(found.services),
         Place::NotListed => "not listed".to_owned(),
@@ -80,6 +108,7 @@ pub(crate) fn place_name(place: Place) -> String {
 
 /// The same as a whole sentence, with edges and Region.
 pub(crate) fn long_place(value: Frequency, place: Place, region: Region) -> String {
+    let others = beside_broadcasting(value, place, region);
     let value = frequency(value);
     match place {
         Place::Broadcast(found) => [
@@ -90,7 +119,9 @@ pub(crate) fn long_place(value: Frequency, place: Place, region: Region) -> Stri
             &range(found.low, found.high),
             " in ",
             region.name(),
-            "): a broadcast station there can be heard.",
+            "): ",
+            &others,
+            ".",
         ]
         .concat(),
         Place::Allocated(found) => [
@@ -112,6 +143,29 @@ pub(crate) fn long_place(value: Frequency, place: Place, region: Region) -> Stri
     }
 }
 
+/// What is heard inside a broadcast band. The tropical bands are shared: broadcasting
+/// there is for the Tropical Zone alone (No. 5.113).
+fn beside_broadcasting(value: Frequency, place: Place, region: Region) -> String {
+    let Place::Broadcast(found) = place else {
+        return String::new();
+    };
+    if found.kind != BandKind::Tropical {
+        return "a broadcast station there can be heard".to_owned();
+    }
+    // On the upper edge the table is already in the next row: ask a hertz below it.
+    let asked = value.to_hz().min(found.high.to_hz() - 1.0);
+    let row = allocated_to(Frequency::hz(asked), region);
+    let all = row.map_or(&[][..], |row| row.services).iter().copied();
+    let others: Vec<Service> = all
+        .filter(|service| *service != Service::Broadcasting)
+        .collect();
+    [
+        &services(&others),
+        " stations; broadcasting in the tropical zone only",
+    ]
+    .concat()
+}
+
 /// 2 becomes "2nd", 3 "3rd", 4 to 10 "4th" to "10th".
 pub(crate) fn ordinal(number: u32) -> String {
     let mut text = display::text(Kind::Integer, f64::from(number));
@@ -125,7 +179,7 @@ pub(crate) fn ordinal(number: u32) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{frequency, kilohertz, long_place, ordinal, range, short_place};
+    use super::{frequency, kilohertz, long_place, metres, offset, ordinal, range, short_place};
     use superhet::quantities::bands::{Region, place_of};
     use superhet::units::Frequency;
 
@@ -150,6 +204,17 @@ mod tests {
             "2140 kHz lies outside the broadcast bands. In Region 1 Article 5 gives 2045 to 2160 kHz to: \
              fixed, maritime mobile and land mobile."
         );
+        let tropical = Frequency::khz(3400.0);
+        let place = place_of(tropical, Region::One);
+        assert_eq!(
+            short_place(place),
+            "inside the 90 m band, broadcasting in the tropical zone only"
+        );
+        assert_eq!(
+            long_place(tropical, place, Region::One),
+            "3.4 MHz lies inside the 90 m band (3.2 to 3.4 MHz in Region 1): fixed and mobile (except aeronautical) \
+             stations; broadcasting in the tropical zone only."
+        );
         let station = Frequency::khz(1500.0);
         assert_eq!(
             short_place(place_of(station, Region::Two)),
@@ -164,6 +229,17 @@ mod tests {
             short_place(place_of(Frequency::khz(50.0), Region::Two)),
             "not listed"
         );
+    }
+
+    #[test]
+    fn lengths_have_four_digits_and_offsets_a_tenth() {
+        assert_eq!(metres(249.827_048), "249.8 m");
+        assert_eq!(metres(1514.1), "1514 m");
+        assert_eq!(metres(30.0), "30 m");
+        assert_eq!(metres(5.0354), "5.035 m");
+        assert_eq!(offset(Frequency::hz(2169.0)), "2.2 kHz");
+        assert_eq!(offset(Frequency::khz(3.0)), "3 kHz");
+        assert_eq!(offset(Frequency::hz(1.0)), "less than 0.1 kHz");
     }
 
     #[test]

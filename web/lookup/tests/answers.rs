@@ -1,6 +1,6 @@
 //! What the page shows for what stands in its form.
 
-use lookup::{Find, Form, Rows, Unit, View, view};
+use lookup::{Find, Form, Rows, Unit, View, look_up, view};
 use superhet::quantities::bands::Region;
 use superhet::quantities::conversion::Side;
 
@@ -85,10 +85,47 @@ fn an_if_that_is_worked_out_finds_its_own_side() {
         (view.answer.text.as_str(), view.beside.as_str()),
         ("470 kHz", "oscillator below")
     );
+}
+
+#[test]
+fn an_if_that_is_worked_out_is_the_readers_set_only_after_a_press() {
+    let request = "find=if\ndial=1200\noscillator=735\nif=470\nside=above\ndo=";
+    let shown = look_up(&[request, "show"].concat());
+    let lines =
+        |reply: &str, start: &str| reply.lines().filter(|line| line.starts_with(start)).count();
+    assert_eq!(lines(&shown, "keep\t"), 0, "{shown}");
     assert_eq!(
-        view.keep.map(|kept| (kept.intermediate, kept.side)),
-        Some(("470 kHz".into(), Side::Below))
+        lines(&shown, "field\tif") + lines(&shown, "field\tside"),
+        0,
+        "{shown}"
     );
+    assert!(
+        shown.contains("text\toffer\tUse as my set: IF 465 kHz, oscillator below\n"),
+        "{shown}"
+    );
+    assert!(shown.contains("set\toffer\tdata-do\tif 465\n"), "{shown}");
+    let pressed = look_up(&[request, "if 465"].concat());
+    for line in [
+        "field\tfind\toscillator",
+        "field\tif\t465",
+        "field\tside\tbelow",
+        "keep\t1200 kHz\t465 kHz\tbelow\t1",
+    ] {
+        assert!(
+            pressed.lines().any(|found| found == line),
+            "{line}: {pressed}"
+        );
+    }
+}
+
+#[test]
+fn an_if_that_is_worked_out_as_the_readers_own_is_not_offered() {
+    let form = Form {
+        find: Find::Intermediate,
+        oscillator: "1670".into(),
+        ..dial("1200")
+    };
+    assert_eq!(view(&form).offer, None);
 }
 
 #[test]
@@ -133,16 +170,29 @@ fn kilohertz_show_what_an_old_dial_prints() {
     let notes = view(&dial("1200")).notes;
     assert_eq!(
         notes.dial,
-        "1200 kHz is 249.827 m; an old dial, drawn with 300 000 km/s, prints 250 m."
+        "1200 kHz is 249.8 m; an old dial, drawn with 300 000 km/s, prints 250 m."
     );
 }
 
 #[test]
-fn a_comma_that_could_mean_two_things_offers_the_other() {
-    let offer = view(&dial("1,200")).offer.expect("the other reading");
+fn a_comma_that_parts_thousands_says_what_that_is_in_megahertz() {
+    let view_of = |text| view(&dial(text));
     assert_eq!(
-        (offer.says.as_str(), offer.text.as_str()),
-        ("Or did you mean 1.2 kHz? Use that", "1.2 kHz")
+        view_of("1,200").dial_reading,
+        "read as 1200 kHz, that is 1.2 MHz"
+    );
+    assert_eq!(view_of("1,200").offer, None, "1.2 kHz is no dial setting");
+    let by_oscillator = view(&Form {
+        find: Find::Dial,
+        oscillator: "1,665".into(),
+        ..dial("")
+    });
+    assert_eq!(
+        (
+            by_oscillator.answer.text.as_str(),
+            by_oscillator.oscillator_reading.as_str()
+        ),
+        ("1195 kHz", "read as 1665 kHz, that is 1.665 MHz")
     );
     assert_eq!(view(&dial("0,909 MHz")).answer.text, "1379 kHz");
     assert_eq!(view(&dial("0,909 MHz")).offer, None);
@@ -150,17 +200,97 @@ fn a_comma_that_could_mean_two_things_offers_the_other() {
 }
 
 #[test]
-fn a_comma_whose_first_reading_is_out_of_range_offers_the_other_too() {
-    let view = view(&Form {
-        dial_unit: Unit::Megahertz,
-        ..dial("1,200")
-    });
-    let problem = view.problem.expect("1200 MHz is out of range");
+fn a_comma_with_one_reading_in_range_is_read_so_and_told() {
+    for (typed, unit, reading, kept) in [
+        (
+            "9,545",
+            Unit::Megahertz,
+            "read as 9.545 MHz, with a decimal comma",
+            "9.545 MHz",
+        ),
+        (
+            "1,200",
+            Unit::Megahertz,
+            "read as 1200 kHz, with a decimal comma",
+            "1200 kHz",
+        ),
+        (
+            "1,008 MHz",
+            Unit::Kilohertz,
+            "read as 1008 kHz, with a decimal comma",
+            "1008 kHz",
+        ),
+    ] {
+        let view = view(&Form {
+            dial_unit: unit,
+            ..dial(typed)
+        });
+        assert_eq!(view.dial_reading, reading);
+        assert_eq!(view.offer, None, "{typed}");
+        assert_eq!(view.keep.map(|kept| kept.dial), Some(kept.into()));
+    }
+}
+
+#[test]
+fn a_comma_with_both_readings_in_range_offers_the_other() {
+    let form = Form {
+        intermediate: "55,000 kHz".into(),
+        ..dial("100 MHz")
+    };
+    let offer = view(&form).offer.expect("the other reading");
     assert_eq!(
-        problem.says,
-        "Dial must lie between 1 kHz and 1000 MHz (got 1200 MHz)."
+        (offer.says.as_str(), offer.text.as_str()),
+        ("Or did you mean 55 kHz? Use that", "55 kHz")
     );
-    assert_eq!(view.offer.map(|offer| offer.text), Some("1200 kHz".into()));
+}
+
+#[test]
+fn metres_that_are_also_a_place_in_kilohertz_offer_it() {
+    let offers = |text: &str, dial_unit, region| {
+        let view = view(&Form {
+            dial_unit,
+            region,
+            ..dial(text)
+        });
+        (
+            view.offer.map(|offer| offer.text),
+            view.second_offer.map(|offer| offer.says),
+        )
+    };
+    let long_wave = offers("198", Unit::Metres, Region::One);
+    assert_eq!(long_wave.1, Some("198 kHz?".into()));
+    assert_eq!(
+        offers("200", Unit::Metres, Region::One).0,
+        Some("1500 kHz".into())
+    );
+    assert_eq!(
+        offers("198", Unit::Metres, Region::Two).1,
+        None,
+        "no long wave there"
+    );
+    assert_eq!(
+        offers("198 m", Unit::Metres, Region::One).1,
+        None,
+        "the unit was typed"
+    );
+    assert_eq!(offers("198", Unit::Kilohertz, Region::One), (None, None));
+}
+
+#[test]
+fn the_if_box_says_how_it_was_read_or_which_if_is_used() {
+    assert_eq!(view(&dial("1200")).intermediate_reading, "read as 470 kHz");
+    assert_eq!(
+        view(&Form::default()).intermediate_reading,
+        "empty: the example's 470 kHz"
+    );
+}
+
+#[test]
+fn a_typed_unit_lights_its_button() {
+    let reply = look_up("do=show\ndial=9.545MHz\ndial-unit=kHz\nif=470");
+    assert!(reply.contains("field\tdial-unit\tMHz\n"), "{reply}");
+    let bare = look_up("do=show\ndial=1200\ndial-unit=kHz\nif=470");
+    assert!(!bare.contains("field\tdial-unit"), "{bare}");
 }
 
 #[test]
@@ -270,7 +400,64 @@ fn whistles_near_the_dial_are_listed_and_far_ones_named() {
     assert_eq!(
         far.notes.whistles,
         "No harmonic of the IF up to the 10th lies within 10 kHz of the dial setting. In this band they fall at \
-         940 kHz (2nd) and 1410 kHz (3rd)."
+         940 kHz (2nd) and 1410 kHz (3rd). Other whistles are possible."
+    );
+}
+
+#[test]
+fn a_dial_near_the_if_or_half_of_it_is_told() {
+    let note = |text: &str| view(&dial(text)).notes.whistles;
+    for (near, far, says) in [
+        ("480", "481", "The dial is within 10 kHz of the IF itself: "),
+        ("240", "241", "The dial is near half the IF: "),
+    ] {
+        assert!(note(near).starts_with(says), "{}", note(near));
+        assert!(note(far).starts_with("No harmonic"), "{}", note(far));
+    }
+}
+
+#[test]
+fn regions_without_long_wave_name_the_service_at_a_low_if() {
+    let note = |text: &str, region| {
+        view(&Form {
+            intermediate: text.into(),
+            region,
+            ..Form::default()
+        })
+        .notes
+        .intermediate
+    };
+    for region in [Region::Two, Region::Three] {
+        for khz in ["110", "175", "262", "455"] {
+            let says = note(khz, region);
+            assert!(says.contains("no long-wave broadcasting"), "{says}");
+            assert!(!says.contains("a strong station there"), "{says}");
+        }
+        let beacons = "radionavigation (aeronautical). Beacons near by may break through.";
+        assert!(
+            note("262", region).ends_with(beacons),
+            "{}",
+            note("262", region)
+        );
+    }
+}
+
+#[test]
+fn off_the_channels_it_says_on_which_side() {
+    let note = |text: &str| view(&dial(text)).notes.channel;
+    assert_eq!(
+        note("3.95 MHz"),
+        "At the edge of the channels of the 75 m band in Region 1, 5 kHz apart: the nearest is 3.955 MHz, 5 kHz higher."
+    );
+    assert!(note("528").starts_with("Below the lowest of the channels"));
+    assert!(note("1605").starts_with("Above the highest of the channels"));
+    assert!(
+        note("3.3 MHz").starts_with(
+            "3.3 MHz lies inside the 90 m band (3.2 to 3.4 MHz in Region 1): fixed and mobile (except aeronautical) \
+             stations; broadcasting in the tropical zone only. On a channel of"
+        ),
+        "{}",
+        note("3.3 MHz")
     );
 }
 

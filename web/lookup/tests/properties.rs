@@ -49,7 +49,7 @@ fn reopened(query: &str) -> Form {
         side: side.as_deref(),
         region: region.as_deref(),
     };
-    let (form, complaint) = open(given);
+    let (form, complaint) = open(given, Given::default());
     assert_eq!(complaint, None);
     form
 }

@@ -1,6 +1,6 @@
 //! Bad input gets one clear sentence, and what was typed stays.
 
-use lookup::{Field, Find, Form, View, look_up, view};
+use lookup::{Field, Find, Form, Unit, View, look_up, view};
 use superhet::quantities::conversion::Side;
 
 /// The longest sentence that still reads at a glance.
@@ -60,6 +60,90 @@ fn each_slip_is_named_with_rule_and_value() {
     ];
     for (typed, says) in rows {
         assert_eq!(refused(&dial(typed)), (Field::Dial, says.into()));
+    }
+}
+
+/// A number without a unit that is doubted: (box, button, typed, sentence, offer).
+type Doubted = (
+    Field,
+    Unit,
+    &'static str,
+    &'static str,
+    Option<&'static str>,
+);
+
+#[test]
+fn a_bare_number_that_makes_no_sense_in_its_unit_offers_the_one_that_does() {
+    let low = " is lower than such a set works at. If it is meant, type the unit too.";
+    let high = " is higher than such a set works at. If it is meant, type the unit too.";
+    let range = " must lie between 1 kHz and 1000 MHz (got ";
+    let (khz, mhz, metres) = (Unit::Kilohertz, Unit::Megahertz, Unit::Metres);
+    let rows: [Doubted; 9] = [
+        (Field::Dial, khz, "1.2", low, Some("1.2 MHz")),
+        (Field::Dial, khz, "1,2", low, Some("1,2 MHz")),
+        (Field::Dial, khz, "1.200", low, Some("1.200 MHz")),
+        (Field::Dial, khz, "9.545", low, Some("9.545 MHz")),
+        (Field::Dial, khz, "99.9", low, None),
+        (Field::Dial, mhz, "198", high, Some("198 kHz")),
+        (Field::Dial, mhz, "9545", range, Some("9545 kHz")),
+        (Field::Dial, metres, "9545", low, Some("9545 kHz")),
+        (Field::Dial, metres, "1.2", high, Some("1.2 MHz")),
+    ];
+    for (field, dial_unit, typed, says, offer) in rows {
+        let form = Form {
+            dial_unit,
+            intermediate: "470".into(),
+            ..dial(typed)
+        };
+        let (named, sentence) = refused(&form);
+        assert_eq!(named, field, "{typed}");
+        assert!(sentence.contains(says), "{typed}: {sentence}");
+        assert_eq!(
+            view(&form).offer.map(|offer| offer.text).as_deref(),
+            offer,
+            "{typed}"
+        );
+    }
+}
+
+#[test]
+fn a_bare_if_that_makes_no_sense_offers_megahertz() {
+    let form = |intermediate: &str| Form {
+        intermediate: intermediate.into(),
+        ..dial("95 MHz")
+    };
+    let (field, says) = refused(&form("10.7"));
+    assert_eq!(
+        (field, says.as_str()),
+        (
+            Field::Intermediate,
+            "IF: 10.7 kHz is lower than IFs are. If it is meant, type the unit too."
+        )
+    );
+    let offer = view(&form("10.7")).offer.expect("the other unit");
+    assert_eq!(
+        (offer.says.as_str(), offer.text.as_str()),
+        ("10.7 MHz?", "10.7 MHz")
+    );
+    assert!(view(&form("50")).problem.is_none());
+}
+
+#[test]
+fn a_typed_unit_is_believed() {
+    for typed in ["60 kHz", "1.2 kHz", "9.545 kc/s", "100 MHz"] {
+        assert!(view(&dial(typed)).problem.is_none(), "{typed}");
+    }
+}
+
+#[test]
+fn a_press_of_the_offer_lights_the_unit() {
+    let reply = look_up("do=dial 1.2 MHz\ndial=1.2\ndial-unit=kHz\nif=470");
+    for line in [
+        "field\tdial\t1.2",
+        "field\tdial-unit\tMHz",
+        "text\tanswer-number\t1670",
+    ] {
+        assert!(reply.lines().any(|found| found == line), "{line}: {reply}");
     }
 }
 

@@ -120,13 +120,32 @@ function ended(error) {
   setTimeout(() => { throw error; });
 }
 
-// The reader did something: show it, keep it, and let go of the link the page was opened by.
-function changed(task) {
+// The reader did something: show it, keep it, and let go of the link the page was opened by. What is typed
+// is kept once it has stood for a second or the box is left: half a number is nobody's set.
+const STOOD = 1000;
+let toKeep = null;
+let keeping = 0;
+function changed(task, typing) {
   try {
-    const kept = ask(task);
-    if (kept) keep(kept);
+    toKeep = ask(task);
   } catch (error) { return ended(error); }
+  clearTimeout(keeping);
+  if (typing) keeping = setTimeout(settle, STOOD);
+  else settle();
   if (location.search) letGo();
+}
+
+function settle() {
+  clearTimeout(keeping);
+  if (toKeep) keep(toKeep);
+  toKeep = null;
+}
+
+// What the link said amiss of a choice is settled once the reader makes that choice.
+function chosen({ target }) {
+  if (target.type !== "radio") return;
+  const sentences = slots.notice.textContent.split(/(?=In the link, )/);
+  slots.notice.textContent = sentences.filter((text) => !text.startsWith("In the link, " + target.name)).join("");
 }
 
 function letGo() {
@@ -140,7 +159,8 @@ function open() {
   let damaged = false;
   try { kept = readKept(); } catch (error) { damaged = error.name !== "SecurityError"; }
   if (given.length) {
-    ask("open", given);
+    const own = (kept ?? []).map(([name, value]) => ["set-" + name, value]);
+    ask("open", [...given, ...own]);
   } else if (kept && !ask("open", kept)) {
     damaged = true;
     ask("open", []);
@@ -168,7 +188,9 @@ function copy() {
 function listen() {
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("focusin", ({ target }) => { if (target.inputMode) target.select(); });
-  form.addEventListener("input", () => changed("show"));
+  form.addEventListener("input", ({ target }) => changed("show", target.inputMode === "decimal"));
+  form.addEventListener("change", settle);
+  form.addEventListener("click", chosen);
   document.querySelector(".card-section").addEventListener("input", () => changed("show"));
   form.addEventListener("click", (event) => {
     const button = event.target.closest("[data-do]");

@@ -15,7 +15,8 @@
 //!   except aeronautical mobile";
 //! - space services and the oceanographic radars (No. 5.132A) are left out;
 //! - no footnote that changes a band for named countries; the tropical bands count as
-//!   broadcasting everywhere, although No. 5.113 allows it in the Tropical Zone alone.
+//!   broadcasting everywhere, although No. 5.113 allows it in the Tropical Zone alone:
+//!   whoever shows them says so.
 //!
 //! A frequency on an edge belongs to the band above it.
 

@@ -41,6 +41,7 @@ fn paper(card: &Card) -> Markup {
             p.card-set data-slot="card-set" { (card.set) }
             div.card-tables data-slot="card-tables" data-long="no" { (table(&card.rows)) }
             p data-slot="card-whistles" { (card.whistles) }
+            p { "Mains and HT can kill; capacitors stay charged; some chassis are live." }
             p.small {
                 "Metres as old dials print them (300 000 km/s). The image is the other frequency the set hears. "
                 "Before the Bench."
@@ -56,7 +57,7 @@ fn table(rows: &[CardRow]) -> Markup {
             thead {
                 tr {
                     th scope="col" { "Dial" br; "kHz" }
-                    th scope="col" { br; "m" }
+                    th scope="col" { "Dial" br; "m" }
                     th scope="col" { abbr title="oscillator" { "Osc." } br; "kHz" }
                     th scope="col" { "Image" br; "kHz" }
                     th.heard scope="col" { "At the image" }

@@ -4,6 +4,11 @@ use lookup::{Form, View};
 use maud::{Markup, html};
 
 /// The IFs that have a button of their own, in kHz (common practice, no source).
+const INTERMEDIATES: [&str; 9] = [
+    "110", "125", "175", "455", "456", "460", "465", "470", "475",
+];
+
+/// The IFs that have a table of their own, in kHz (common practice, no source).
 pub(super) const COMMON_INTERMEDIATES: [&str; 4] = ["455", "465", "470", "475"];
 
 pub(super) fn section(view: &View) -> Markup {
@@ -12,8 +17,12 @@ pub(super) fn section(view: &View) -> Markup {
         section.entry aria-label="What you know" {
             (number_box("dial", "Dial", &form.dial, &view.dial_reading, &["kHz", "MHz", "m"], false))
             (number_box("oscillator", "Oscillator", "1670", "", &["kHz", "MHz"], true))
-            button.offer type="button" data-slot="offer" data-do="" hidden {}
+            div.offers {
+                button.offer type="button" data-slot="offer" data-do="" hidden {}
+                button.offer type="button" data-slot="second-offer" data-do="" hidden {}
+            }
             (steps())
+            p.small.caution { "Mains and HT can kill; capacitors stay charged; some chassis are live." }
             (set(view))
         }
     }
@@ -85,9 +94,14 @@ fn steps() -> Markup {
 fn set(view: &View) -> Markup {
     html! {
         details.set #set {
-            summary { span data-slot="set" { (view.set) } }
+            summary {
+                span {
+                    span data-slot="set" { (view.set) }
+                    " " span.soft { "– or work out the dial or the IF" }
+                }
+            }
             div.set-parts {
-                (intermediate())
+                (intermediate(view))
                 div data-slot="side-box" {
                     (choice("side", "Oscillator, against the dial setting", false, &["above", "below"], "above"))
                 }
@@ -101,12 +115,15 @@ fn set(view: &View) -> Markup {
     }
 }
 
-fn intermediate() -> Markup {
+fn intermediate(view: &View) -> Markup {
     html! {
         div data-slot="if-box" {
-            p.box-head { label for="if" { "IF of your set, kHz" } }
+            p.box-head {
+                label for="if" { "IF of your set, kHz" }
+                span.reading data-slot="if-reading" { (view.intermediate_reading) }
+            }
             div.common role="group" aria-label="Common IFs" {
-                @for khz in COMMON_INTERMEDIATES {
+                @for khz in INTERMEDIATES {
                     button type="button" data-do={ "if " (khz) } { (khz) }
                 }
             }

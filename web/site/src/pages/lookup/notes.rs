@@ -23,8 +23,8 @@ pub(super) fn section(view: &View, cautions: &str) -> Markup {
                 }
             }
             p.small.soft {
-                "Bands and services: ITU Radio Regulations, Article 5, edition of 2020, primary services, written "
-                "down from memory and simplified. Channels: Geneva plan of 1975; 47 CFR 73.14. Within 10 kHz counts "
+                "Bands and services: ITU Radio Regulations, edition of 2020, Article 5, from memory and simplified: "
+                "primary services, and below 11 MHz amateurs where they are secondary. Channels: Geneva plan of 1975; 47 CFR 73.14. Within 10 kHz counts "
                 "as near, since a higher pitch hardly gets through a set (common practice, no source)."
             }
             p.small { a href=(cautions) { "Before you open a set" } ": mains and high tension can kill." }
