@@ -96,7 +96,7 @@ pub(crate) fn intermediate_box(text: &str) -> String {
 pub(crate) fn box_and_unit(text: &str) -> (String, Unit) {
     let text = text.trim();
     let number = text.trim_end_matches(|letter: char| letter.is_ascii_alphabetic());
-    match text.strip_prefix(number).and_then(Unit::from_symbol) {
+    match text.get(number.len()..).and_then(Unit::from_symbol) {
         Some(unit) if makes_sense(number, unit) => (number.trim_end().to_owned(), unit),
         _ => (text.to_owned(), Unit::Kilohertz),
     }

@@ -19,14 +19,16 @@ use superhet::units::{Frequency, Kind};
 /// long wave to twice the highest broadcast band (common practice, no source).
 const TUNED: Range = Range::new(100e3, 60e6);
 
-/// Likewise as an IF (common practice, no source).
-const INTERMEDIATE: Range = Range::new(50e3, 60e6);
+/// Likewise as an IF (common practice, no source). In both ranges the most is less than a
+/// thousand times the least, so that never both readings of a comma lie inside.
+const INTERMEDIATE: Range = Range::new(50e3, 45e6);
+
+/// What is said of a number without a unit outside them.
+const DOUBTED: &str = " is no figure of such a set. If it is meant, type the unit too.";
 
 /// A frequency as it was read.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Typed {
-    /// The box.
-    pub(crate) field: Field,
     /// The frequency.
     pub(crate) frequency: Frequency,
     /// Whether it was typed in metres.
@@ -35,8 +37,6 @@ pub(crate) struct Typed {
     pub(crate) text: String,
     /// "read as 1200 kHz", so that a slip is seen.
     pub(crate) says: String,
-    /// What else may have been meant.
-    pub(crate) offer: Option<Offer>,
 }
 
 /// Reads a box with the unit button beside it.
@@ -51,11 +51,10 @@ pub(crate) fn read(field: Field, text: &str, beside: Unit) -> Result<Typed, Prob
         return Err(refused(field, says, other_unit(field, text)));
     }
     if !has_unit(text) && !range_of(field).contains(value) {
-        let says = [field.title(), ": ", &got, unlikely(field, value)].concat();
+        let says = [field.title(), ": ", &got, DOUBTED].concat();
         return Err(refused(field, says, other_unit(field, text)));
     }
     Ok(Typed {
-        field,
         frequency: Frequency::hz(value),
         metres: reading.from_wavelength,
         text: if turned {
@@ -64,7 +63,6 @@ pub(crate) fn read(field: Field, text: &str, beside: Unit) -> Result<Typed, Prob
             with_unit(text, beside)
         },
         says: said(&got, &reading, turned),
-        offer: other_comma(field, &reading, turned),
     })
 }
 
@@ -137,16 +135,6 @@ const fn nothing_typed(field: Field) -> &'static str {
     }
 }
 
-fn unlikely(field: Field, value: f64) -> &'static str {
-    if value > range_of(field).most {
-        " is higher than such a set works at. If it is meant, type the unit too."
-    } else if field == Field::Intermediate {
-        " is lower than IFs are. If it is meant, type the unit too."
-    } else {
-        " is lower than such a set works at. If it is meant, type the unit too."
-    }
-}
-
 /// The same digits in the unit in which they make sense: "1.2 MHz?".
 fn other_unit(field: Field, text: &str) -> Option<Offer> {
     if has_unit(text) {
@@ -184,24 +172,10 @@ fn said(got: &str, reading: &Reading, turned: bool) -> String {
     ["read as ", got, &comma].concat()
 }
 
-/// The other reading of a comma, where it lies in the range too.
-fn other_comma(field: Field, reading: &Reading, turned: bool) -> Option<Offer> {
-    let other = reading.other.filter(|_| !turned)?;
-    if !range_of(field).contains(other) {
-        return None;
-    }
-    let text = words::frequency(Frequency::hz(other));
-    Some(Offer {
-        says: ["Or did you mean ", &text, "? Use that"].concat(),
-        field,
-        text,
-    })
-}
-
 /// Whether a unit was typed behind the number.
 fn has_unit(text: &str) -> bool {
-    text.trim()
-        .ends_with(|letter: char| !letter.is_ascii_digit() && !".,".contains(letter))
+    let last = text.trim().as_bytes().last();
+    last.is_some_and(|last| !last.is_ascii_digit() && !matches!(last, b'.' | b','))
 }
 
 /// What was typed, with the unit beside the box where none was typed.

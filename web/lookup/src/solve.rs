@@ -1,7 +1,7 @@
 //! Any two of dial, IF and oscillator give the third.
 
 use crate::form::{Find, Form, Unit};
-use crate::problem::{Field, Offer, Problem};
+use crate::problem::{Field, Problem};
 use crate::reading::{Typed, read};
 use crate::words;
 use alloc::string::String;
@@ -30,18 +30,6 @@ pub(crate) struct Solved {
     pub(crate) intermediate_text: String,
     /// The oscillator likewise.
     pub(crate) oscillator_text: String,
-    /// How each box was read.
-    pub(crate) readings: [(Field, String); 2],
-    pub(crate) offer: Option<Offer>,
-}
-
-impl Solved {
-    /// How a box was read; empty where nothing was typed into it.
-    pub(crate) fn reading(&self, field: Field) -> String {
-        let mut readings = self.readings.iter();
-        let found = readings.find(|(of, _)| *of == field);
-        found.map_or_else(String::new, |(_, says)| says.clone())
-    }
 }
 
 /// The IF of the set and whether it is the reader's own.
@@ -49,12 +37,10 @@ pub(crate) fn intermediate(form: &Form) -> Result<(Typed, bool), Problem> {
     if form.intermediate.trim().is_empty() {
         let text = words::frequency(EXAMPLE_INTERMEDIATE);
         let typed = Typed {
-            field: Field::Intermediate,
             frequency: EXAMPLE_INTERMEDIATE,
             metres: false,
             says: ["empty: the example's ", &text].concat(),
             text,
-            offer: None,
         };
         return Ok((typed, false));
     }
@@ -130,11 +116,11 @@ fn find_intermediate(form: &Form) -> Result<Solved, Problem> {
     )
 }
 
-fn read_dial(form: &Form) -> Result<Typed, Problem> {
+pub(crate) fn read_dial(form: &Form) -> Result<Typed, Problem> {
     read(Field::Dial, &form.dial, form.dial_unit)
 }
 
-fn read_oscillator(form: &Form) -> Result<Typed, Problem> {
+pub(crate) fn read_oscillator(form: &Form) -> Result<Typed, Problem> {
     read(Field::Oscillator, &form.oscillator, form.oscillator_unit)
 }
 
@@ -162,8 +148,6 @@ fn in_tune(
         dial_text: as_typed(dial),
         intermediate_text: as_typed(intermediate),
         oscillator_text: as_typed(oscillator),
-        readings: typed.map(|typed| (typed.field, typed.says.clone())),
-        offer: typed.iter().find_map(|typed| typed.offer.clone()),
     })
 }
 

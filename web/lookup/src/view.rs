@@ -6,8 +6,8 @@ use crate::link;
 use crate::notes::{Notes, notes, spoken};
 use crate::open::intermediate_box;
 use crate::problem::{Field, Offer, Problem};
-use crate::reading::kilohertz_instead;
-use crate::solve::{Solved, intermediate, solve};
+use crate::reading::{Typed, kilohertz_instead};
+use crate::solve::{Solved, intermediate, read_dial, read_oscillator, solve};
 use crate::whistles::{Whistle, whistles};
 use crate::words;
 use alloc::borrow::ToOwned;
@@ -147,12 +147,10 @@ fn answered(form: &Form, solved: &Solved) -> View {
         image: Shown::some(solved.image),
         image_place: words::short_place(place_of(solved.image, form.region)),
         problem: None,
-        dial_reading: solved.reading(Field::Dial),
-        oscillator_reading: solved.reading(Field::Oscillator),
-        intermediate_reading: solved.reading(Field::Intermediate),
-        offer: (solved.offer.clone())
-            .or_else(|| old_dial(solved))
-            .or_else(|| take_set(form, solved)),
+        dial_reading: reading(form.find != Find::Dial, || read_dial(form)),
+        oscillator_reading: reading(form.find != Find::Oscillator, || read_oscillator(form)),
+        intermediate_reading: reading(form.find != Find::Intermediate, || set_of(form)),
+        offer: old_dial(solved).or_else(|| take_set(form, solved)),
         second_offer: kilohertz_instead(form).filter(|_| form.find != Find::Dial),
         notes: notes(solved, &near, form.region),
         whistles: near,
@@ -233,6 +231,16 @@ fn set_line(intermediate: Frequency, side: Side, form: &Form) -> String {
         ""
     };
     [asks, &beside(intermediate, side), ", ", form.region.name()].concat()
+}
+
+/// How a box was read, where it is one that is typed in.
+fn reading(typed: bool, read: impl FnOnce() -> Result<Typed, Problem>) -> String {
+    let read = typed.then(read).and_then(Result::ok);
+    read.map_or_else(String::new, |typed| typed.says)
+}
+
+fn set_of(form: &Form) -> Result<Typed, Problem> {
+    intermediate(form).map(|(set, _)| set)
 }
 
 /// A set that was worked out becomes the reader's own only by a press.

@@ -65,24 +65,20 @@ fn sentence(harmonic: u32, pitch: Frequency, intermediate: Frequency) -> String 
 /// Where the harmonics fall in a band: "940 kHz (2nd) and 1410 kHz (3rd)"; none where
 /// the band has none.
 pub(crate) fn in_band(band: &Band, intermediate: Frequency) -> Option<String> {
-    let found: Vec<String> = HARMONICS
-        .map(|harmonic| (harmonic, multiple(intermediate, harmonic)))
-        .filter(|(_, place)| band.contains(*place))
-        .map(|(harmonic, place)| {
-            [
-                &words::frequency(place),
-                " (",
-                &words::ordinal(harmonic),
-                ")",
-            ]
-            .concat()
-        })
-        .collect();
-    match found.split_last() {
-        None => None,
-        Some((last, [])) => Some(last.clone()),
-        Some((last, others)) => Some([&others.join(", "), " and ", last].concat()),
+    let inside = |harmonic: &u32| band.contains(multiple(intermediate, *harmonic));
+    let mut places = String::new();
+    for harmonic in HARMONICS.filter(inside) {
+        if !places.is_empty() {
+            // Those of one band follow on one another.
+            let last = harmonic == *HARMONICS.end() || !inside(&(harmonic + 1));
+            places.push_str(if last { " and " } else { ", " });
+        }
+        places.push_str(&words::frequency(multiple(intermediate, harmonic)));
+        places.push_str(" (");
+        places.push_str(&words::ordinal(harmonic));
+        places.push(')');
     }
+    (!places.is_empty()).then_some(places)
 }
 
 fn multiple(intermediate: Frequency, harmonic: u32) -> Frequency {

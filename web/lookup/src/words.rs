@@ -2,7 +2,6 @@
 
 use alloc::borrow::ToOwned;
 use alloc::string::String;
-use alloc::vec::Vec;
 use superhet::quantities::bands::{Band, BandKind, Place, Region, Service, allocated_to};
 use superhet::units::{Frequency, Kind, display};
 
@@ -44,7 +43,7 @@ pub(crate) fn offset(value: Frequency) -> String {
 /// "526.5 to 1606.5 kHz": the unit once when both have the same.
 pub(crate) fn range(low: Frequency, high: Frequency) -> String {
     let (low, high) = (frequency(low), frequency(high));
-    let mut text = match (low.rsplit_once(' '), high.rsplit_once(' ')) {
+    let mut text = match (low.split_once(' '), high.split_once(' ')) {
         (Some((number, unit)), Some((_, same))) if unit == same => number.to_owned(),
         _ => low,
     };
@@ -108,7 +107,7 @@ pub(crate) fn place_name(place: Place) -> String {
 
 /// The same as a whole sentence, with edges and Region.
 pub(crate) fn long_place(value: Frequency, place: Place, region: Region) -> String {
-    let others = beside_broadcasting(value, place, region);
+    let hertz = value;
     let value = frequency(value);
     match place {
         Place::Broadcast(found) => [
@@ -120,8 +119,7 @@ pub(crate) fn long_place(value: Frequency, place: Place, region: Region) -> Stri
             " in ",
             region.name(),
             "): ",
-            &others,
-            ".",
+            &heard_inside(hertz, found, region),
         ]
         .concat(),
         Place::Allocated(found) => [
@@ -143,27 +141,19 @@ pub(crate) fn long_place(value: Frequency, place: Place, region: Region) -> Stri
     }
 }
 
-/// What is heard inside a broadcast band. The tropical bands are shared: broadcasting
-/// there is for the Tropical Zone alone (No. 5.113).
-fn beside_broadcasting(value: Frequency, place: Place, region: Region) -> String {
-    let Place::Broadcast(found) = place else {
-        return String::new();
-    };
-    if found.kind != BandKind::Tropical {
-        return "a broadcast station there can be heard".to_owned();
-    }
+/// What is heard inside a broadcast band. The tropical bands are shared: broadcasting,
+/// which the table names last, is there for the Tropical Zone alone (No. 5.113).
+fn heard_inside(value: Frequency, band: &Band, region: Region) -> String {
     // On the upper edge the table is already in the next row: ask a hertz below it.
-    let asked = value.to_hz().min(found.high.to_hz() - 1.0);
-    let row = allocated_to(Frequency::hz(asked), region);
-    let all = row.map_or(&[][..], |row| row.services).iter().copied();
-    let others: Vec<Service> = all
-        .filter(|service| *service != Service::Broadcasting)
-        .collect();
-    [
-        &services(&others),
-        " stations; broadcasting in the tropical zone only",
-    ]
-    .concat()
+    let asked = value.to_hz().min(band.high.to_hz() - 1.0);
+    match allocated_to(Frequency::hz(asked), region) {
+        Some(row) if band.kind == BandKind::Tropical => [
+            &services(row.services),
+            ", the last in the tropical zone only.",
+        ]
+        .concat(),
+        _ => "a broadcast station there can be heard.".to_owned(),
+    }
 }
 
 /// 2 becomes "2nd", 3 "3rd", 4 to 10 "4th" to "10th".
@@ -212,8 +202,8 @@ mod tests {
         );
         assert_eq!(
             long_place(tropical, place, Region::One),
-            "3.4 MHz lies inside the 90 m band (3.2 to 3.4 MHz in Region 1): fixed and mobile (except aeronautical) \
-             stations; broadcasting in the tropical zone only."
+            "3.4 MHz lies inside the 90 m band (3.2 to 3.4 MHz in Region 1): fixed, mobile (except aeronautical) \
+             and broadcasting, the last in the tropical zone only."
         );
         let station = Frequency::khz(1500.0);
         assert_eq!(

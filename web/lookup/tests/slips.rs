@@ -74,20 +74,19 @@ type Doubted = (
 
 #[test]
 fn a_bare_number_that_makes_no_sense_in_its_unit_offers_the_one_that_does() {
-    let low = " is lower than such a set works at. If it is meant, type the unit too.";
-    let high = " is higher than such a set works at. If it is meant, type the unit too.";
+    let doubted = " is no figure of such a set. If it is meant, type the unit too.";
     let range = " must lie between 1 kHz and 1000 MHz (got ";
     let (khz, mhz, metres) = (Unit::Kilohertz, Unit::Megahertz, Unit::Metres);
     let rows: [Doubted; 9] = [
-        (Field::Dial, khz, "1.2", low, Some("1.2 MHz")),
-        (Field::Dial, khz, "1,2", low, Some("1,2 MHz")),
-        (Field::Dial, khz, "1.200", low, Some("1.200 MHz")),
-        (Field::Dial, khz, "9.545", low, Some("9.545 MHz")),
-        (Field::Dial, khz, "99.9", low, None),
-        (Field::Dial, mhz, "198", high, Some("198 kHz")),
+        (Field::Dial, khz, "1.2", doubted, Some("1.2 MHz")),
+        (Field::Dial, khz, "1,2", doubted, Some("1,2 MHz")),
+        (Field::Dial, khz, "1.200", doubted, Some("1.200 MHz")),
+        (Field::Dial, khz, "9.545", doubted, Some("9.545 MHz")),
+        (Field::Dial, khz, "99.9", doubted, None),
+        (Field::Dial, mhz, "198", doubted, Some("198 kHz")),
         (Field::Dial, mhz, "9545", range, Some("9545 kHz")),
-        (Field::Dial, metres, "9545", low, Some("9545 kHz")),
-        (Field::Dial, metres, "1.2", high, Some("1.2 MHz")),
+        (Field::Dial, metres, "9545", doubted, Some("9545 kHz")),
+        (Field::Dial, metres, "1.2", doubted, Some("1.2 MHz")),
     ];
     for (field, dial_unit, typed, says, offer) in rows {
         let form = Form {
@@ -117,7 +116,7 @@ fn a_bare_if_that_makes_no_sense_offers_megahertz() {
         (field, says.as_str()),
         (
             Field::Intermediate,
-            "IF: 10.7 kHz is lower than IFs are. If it is meant, type the unit too."
+            "IF: 10.7 kHz is no figure of such a set. If it is meant, type the unit too."
         )
     );
     let offer = view(&form("10.7")).offer.expect("the other unit");

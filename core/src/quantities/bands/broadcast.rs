@@ -222,7 +222,7 @@ static BANDS: [Band; 21] = [
 
 #[cfg(test)]
 mod tests {
-    use super::{BANDS, Region, band_at, bands};
+    use super::{BANDS, Band, BandKind, Region, band_at, bands};
     use crate::quantities::bands::{Service, allocated_to};
     use crate::units::Frequency;
 
@@ -264,6 +264,25 @@ mod tests {
                 let allocated = allocated_to(frequency, region)
                     .is_some_and(|found| found.services.contains(&Service::Broadcasting));
                 assert_eq!(in_band, allocated, "{region:?} {} kHz", frequency.to_khz());
+            }
+        }
+    }
+    /// A sentence about a tropical band says so of "the last" service.
+    #[test]
+    fn article_5_names_broadcasting_last_in_the_tropical_bands() {
+        let tropical = |band: &&Band| band.kind == BandKind::Tropical;
+        for region in Region::ALL {
+            for band in bands(region).filter(tropical) {
+                for channel in band.raster.channels() {
+                    let services = allocated_to(channel, region).map(|found| found.services);
+                    let last = services.and_then(|services| services.last());
+                    assert_eq!(
+                        last,
+                        Some(&Service::Broadcasting),
+                        "{region:?} {}",
+                        band.name
+                    );
+                }
             }
         }
     }

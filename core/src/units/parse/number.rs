@@ -33,7 +33,7 @@ pub(super) fn read(text: &str) -> Result<(Number, &str), Rule> {
         return Err(Rule::NoNumber);
     }
     let (digits, decimals, ambiguous) = marks(body)?;
-    let (exponent, rest) = exponent(rest, unsigned[..end].len() == body.len());
+    let (exponent, rest) = exponent(rest, end == body.len());
     let power = exponent - decimals;
     Ok((
         Number {
