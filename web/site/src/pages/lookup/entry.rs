@@ -22,7 +22,7 @@ pub(super) fn section(view: &View) -> Markup {
                 button.offer type="button" data-slot="second-offer" data-do="" hidden {}
             }
             (steps())
-            p.small.caution { "Mains and HT can kill; capacitors stay charged; some chassis are live." }
+            p.small.one-line-caution { "Mains and HT can kill; capacitors stay charged; some chassis are live." }
             (set(view))
         }
     }
