@@ -121,7 +121,8 @@ function ended(error) {
 }
 
 // The reader did something: show it, keep it, and let go of the link the page was opened by. What is typed
-// is kept once it has stood for a second or the box is left: half a number is nobody's set.
+// is kept once it has stood for a second, or the box or the page is left: half a number is nobody's set, but
+// what stands when the phone is put away is the reader's.
 const STOOD = 1000;
 let toKeep = null;
 let keeping = 0;
@@ -190,6 +191,8 @@ function listen() {
   form.addEventListener("focusin", ({ target }) => { if (target.inputMode) target.select(); });
   form.addEventListener("input", ({ target }) => changed("show", target.inputMode === "decimal"));
   form.addEventListener("change", settle);
+  addEventListener("pagehide", settle);
+  document.addEventListener("visibilitychange", () => { if (document.hidden) settle(); });
   form.addEventListener("click", chosen);
   document.querySelector(".card-section").addEventListener("input", () => changed("show"));
   form.addEventListener("click", (event) => {
