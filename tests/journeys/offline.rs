@@ -129,11 +129,30 @@ async fn a_newer_version_takes_over_whole_and_takes_nothing_away() -> Result<()>
                     return window.seen === 1",
                 )
                 .await?;
-            visit.server.stop();
+            // A link opened in another tab leaves the page open, and with it its version.
+            let page = visit.browser.window().await?;
+            let beside = visit.browser.new_tab().await?;
+            visit.browser.switch_to_window(beside).await?;
             ensure!(
-                word(&visit).await? == "second",
-                "the new version did not take over"
+                word(&visit).await? == "first",
+                "a page still open was taken for one about to be left"
             );
+            visit.browser.close_window().await?;
+            visit.browser.switch_to_window(page).await?;
+            visit.server.stop();
+            // The only page says that it is left, and the new version takes over whole.
+            visit.click("a[href$='about/']").await?;
+            visit
+                .until(
+                    "the new version has taken over",
+                    "return document.getElementById('word')?.textContent === 'second'",
+                )
+                .await?;
+            // What is asked for while the workers change places may go to the network, which
+            // is away; nothing else may be told.
+            for told in visit.console().await? {
+                ensure!(told.contains("ERR_CONNECTION_REFUSED"), "{told}");
+            }
             visit.open("lessons/").await?;
             ensure!(!visit.text("h1").await?.is_empty());
             Ok(())

@@ -80,12 +80,45 @@
     if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
   }
 
+  // Where a link leads within this site and away from this page, if a plain click follows it; else null.
+  function leadsTo(event) {
+    const link = event.target instanceof Element && event.target.closest("a[href]");
+    const plain = event.button === 0 && !(event.ctrlKey || event.metaKey || event.shiftKey || event.altKey);
+    if (!link || !plain || event.defaultPrevented || link.target || link.hasAttribute("download")) return null;
+    const to = new URL(link.href);
+    const samePage = to.pathname === location.pathname && to.search === location.search;
+    const stays = samePage && to.href.includes("#");
+    return to.href.startsWith(root.href) && !stays ? to.href : null;
+  }
+
+  // While a newer version of the site waits, a page tells the worker before it is left by a link. If it is
+  // the only page open, the newer version takes over in between; no open page ever changes its version.
+  function letNewerIn(registration) {
+    document.addEventListener("click", (event) => {
+      const to = registration.waiting && registration.active ? leadsTo(event) : null;
+      if (!to) return;
+      event.preventDefault();
+      let left = false;
+      const go = () => {
+        if (!left) location.assign(to);
+        left = true;
+      };
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = go;
+      setTimeout(go, 2000);
+      registration.active.postMessage({ kind: "leave", by: Date.now() + 1500 }, [port2]);
+    });
+  }
+
   function keep() {
     navigator.serviceWorker.addEventListener("message", (event) => {
       if (event.data && event.data.kind === "kept") report(event.data);
     });
     navigator.serviceWorker.register(new URL("sw.js", root), { scope: root.pathname }).then(
-      () => whenIdle(() => ask(saving ? "ask" : "fill")),
+      (registration) => {
+        whenIdle(() => ask(saving ? "ask" : "fill"));
+        letNewerIn(registration);
+      },
       () => say("no", "Needs signal: this browser would not keep a copy."),
     );
     if (fill) {

@@ -2,21 +2,28 @@
 // SHA-256 and size, and which of them the look-up needs.
 //
 // The look-up is kept when this worker is installed; the rest when a page asks for it, which
-// it does when it is idle and the reader is not saving data. All answers come from the one
-// cache of this version; a file enters it only if its SHA-256 is the one in LIST, so two
-// versions never mix. A newer version is installed beside this one and takes over at the
-// next navigation with no other page open. What its list shares with the old cache is
-// carried over, and where the old cache held the whole site the new one is filled before it
-// takes over: an update never takes away what was kept.
+// it does when it is idle and the reader is not saving data. A file enters the cache of this
+// version only if its SHA-256 is the one in LIST. What is not kept yet is answered from the
+// network as it comes: if it is not the listed file, the site has a newer version, it is not
+// kept, and that version is looked for. A page of a newer version brings its own files, since
+// they carry their hash in their names.
+//
+// A newer version is installed beside this one. It takes over when no page is open, which
+// the browser sees to, or when the only open page says that it is about to be left by a link;
+// from then on this version answers with the files of the newer one. What its list shares
+// with the old cache is carried over, and where the old cache held the whole site the new one
+// is filled before it takes over: an update never takes away what was kept.
 //
 // Messages. A page posts
 //   {kind: "ask"}   to be told what is kept,
-//   {kind: "fill"}  to have everything kept and be told on the way and at the end.
+//   {kind: "fill"}  to have everything kept and be told on the way and at the end,
+//   {kind: "leave", by} with a port, before it follows a link while a newer version waits; it
+//                   goes on when the port answers, or unanswered after `by`.
 // The worker answers the page that asked:
-//   {kind: "kept", files, of, bytes, left, checked: "YYYY-MM-DD" or ""}
+//   {kind: "kept", files, of, bytes, left, checked: "YYYY-MM-DD" or "", failed}
 // files kept of how many, their size, the size of those still missing (both as stored, the
-// transfer is smaller), and the day on which the site last said that this version is its
-// newest. Between workers: {kind: "take-over"}.
+// transfer is smaller), the day on which the site last said that this version is its newest,
+// and whether something could not be fetched or kept. Between workers: {kind: "take-over"}.
 "use strict";
 
 const LIST = {version: "", files: []}; // {version, files: [[path, sha256, bytes, first], …]}
@@ -126,10 +133,10 @@ function pathOf(url) {
 
 async function answer(request, url) {
   const navigates = request.mode === "navigate";
-  if (navigates && await handOver()) return fromNewer(request, url);
+  if (navigates) await handOver();
   const path = pathOf(url);
   const file = FILES.get(path);
-  if (file) return fromThisVersion(file, request);
+  if (file && !handedOver) return fromThisVersion(file, request);
   if (FILES.has(path + "/")) return Response.redirect(new URL(path + "/" + url.search, SCOPE), 302);
   return fromNewer(request, url).catch(async (error) => {
     if (navigates) return missing();
@@ -142,18 +149,32 @@ async function fromThisVersion(file, request) {
   const kept = await cache.match(file.url);
   if (kept) return kept;
   const response = await fetch(request);
-  if (response.ok && !response.redirected) await keepIfListed(file, response.clone(), cache);
+  if (response.ok && !response.redirected) {
+    // A full storage is no sign of a newer version.
+    const listed = await keepIfListed(file, response.clone(), cache).catch(() => true);
+    if (!listed) self.registration.update().catch(() => {});
+  }
   return response;
 }
 
-// A newer version that waits takes over when no more than one page is open. That page is
-// about to be left, so nothing of the old version is needed any longer.
+// The page that is about to be left for another of this site, and until when that holds.
+let leaving = {id: "", by: 0};
+// Whether a newer version was told to take over; nothing is answered from this one then.
+let handedOver = false;
+
+// A newer version takes over with the very request by which the only open page is left.
 async function handOver() {
-  if (!self.registration.waiting) return false;
-  const pages = await self.clients.matchAll({type: "window"});
-  if (pages.length > 1) return false;
+  if (handedOver || !self.registration.waiting || Date.now() > leaving.by) return;
+  const others = (await openPages()).filter((id) => id !== leaving.id);
+  if (others.length > 0) return;
+  handedOver = true;
   self.registration.waiting.postMessage({kind: "take-over"});
-  return true;
+}
+
+// Pages that no worker answers for count too: the newer version would claim them.
+async function openPages() {
+  const windows = await self.clients.matchAll({type: "window", includeUncontrolled: true});
+  return windows.filter((one) => one.url.startsWith(SCOPE.href)).map((one) => one.id);
 }
 
 // What this version does not list: from the cache of a newer one, else from the network.
@@ -181,6 +202,7 @@ async function fill(page) {
   const cache = await caches.open(CACHE);
   const every = Math.max(1, Math.floor(FILES.size / 10));
   let since = 0;
+  let failed = false;
   const tell = async () => {
     since += 1;
     if (since % every === 0) await say(page);
@@ -188,24 +210,32 @@ async function fill(page) {
   try {
     await keep(FILES.values(), cache, tell);
     await writeState(cache, {...await readState(cache), whole: true});
-  } finally {
-    await report(page);
+  } catch {
+    // No signal, no room, or a newer version: the page says so, and the next one tries again.
+    failed = true;
   }
+  await report(page, failed);
 }
 
 // Asks the site whether this version is still its newest, then tells the page what is kept.
-async function report(page) {
+async function report(page, failed = false) {
   const cache = await caches.open(CACHE);
-  const script = await fetch(self.location.href, {cache: "no-store"}).catch(() => null);
-  if (script && script.ok) {
-    const newest = (await script.text()).includes(LIST.version);
+  const script = await newestScript().catch(() => "");
+  if (script) {
+    const newest = script.includes(LIST.version);
     if (newest) await writeState(cache, {...await readState(cache), checked: today()});
     else self.registration.update().catch(() => {});
   }
-  await say(page);
+  await say(page, failed);
 }
 
-async function say(page) {
+// The site's own text of this worker; empty where it cannot be had.
+async function newestScript() {
+  const response = await fetch(self.location.href, {cache: "no-store"});
+  return response.ok ? response.text() : "";
+}
+
+async function say(page, failed = false) {
   const cache = await caches.open(CACHE);
   const here = new Set((await cache.keys()).map((request) => request.url));
   const kept = [...FILES.values()].filter((file) => here.has(file.url));
@@ -214,7 +244,7 @@ async function say(page) {
   const {checked} = await readState(cache);
   page?.postMessage({
     kind: "kept", files: kept.length, of: FILES.size, bytes,
-    left: size([...FILES.values()]) - bytes, checked,
+    left: size([...FILES.values()]) - bytes, checked, failed,
   });
 }
 
@@ -233,5 +263,8 @@ self.addEventListener("message", (event) => {
   const kind = event.data?.kind;
   if (kind === "ask") event.waitUntil(report(event.source));
   else if (kind === "fill") event.waitUntil(fill(event.source));
-  else if (kind === "take-over") self.skipWaiting();
+  else if (kind === "leave") {
+    leaving = {id: event.source.id, by: event.data.by};
+    event.ports[0]?.postMessage({kind: "go"});
+  } else if (kind === "take-over") self.skipWaiting();
 });
