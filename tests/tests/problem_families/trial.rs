@@ -57,10 +57,11 @@ fn reads_well(problem: &Problem, tally: &mut Tally) {
     }
 }
 
-/// A frequency that a broadcast set can meet, a capacitance that a gang can have, a
-/// ratio that a capacitor can swing.
+/// A frequency that a broadcast set can meet or an ear can hear, a capacitance that a
+/// gang can have, a ratio that a capacitor can swing.
 fn in_range(problem: &Problem, answer: &NumberAnswer, tally: &mut Tally) {
     let range = match answer.kind {
+        Kind::Frequency if answer.value < 20e3 => 50.0..=20e3,
         Kind::Frequency => 100e3..=30e6,
         Kind::Capacitance => 5e-12..=600e-12,
         Kind::Ratio => 1.0..=30.0,
