@@ -2,8 +2,8 @@
 
 use crate::quantities::conversion::Side;
 use crate::units::{
-    Capacitance, Decibels, Depth, Frequency, Inductance, Power, Ratio, Resistance, Voltage,
-    Wavelength,
+    Capacitance, Conductance, Decibels, Depth, Frequency, Inductance, Power, Ratio, Resistance,
+    Voltage, Wavelength,
 };
 use alloc::vec::Vec;
 
@@ -71,6 +71,12 @@ impl Arguments<'_> {
     #[must_use]
     pub fn resistance(&self, name: &str) -> Resistance {
         Resistance::ohm(self.number(name))
+    }
+
+    /// A conductance.
+    #[must_use]
+    pub fn conductance(&self, name: &str) -> Conductance {
+        Conductance::siemens(self.number(name))
     }
 
     /// A voltage.

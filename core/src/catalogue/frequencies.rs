@@ -3,6 +3,7 @@
 use super::shared_parameters::{DIAL, F1, F2, IF, OSCILLATOR, SIDE, SIGNAL};
 use super::{Entry, Kind, Parameter};
 use crate::quantities::conversion::{self, Sign};
+use crate::quantities::dial_error::dial_error;
 use crate::quantities::range;
 
 /// The sum is exact; only a number's own rounding is left.
@@ -92,6 +93,29 @@ pub(super) const ENTRIES: &[Entry] = &[
         function: |a| {
             let found = conversion::dial(a.frequency("oscillator"), a.frequency("if"), a.side())?;
             Ok(found.to_hz())
+        },
+        note: None,
+    },
+    Entry {
+        name: "dial-error",
+        title: "Dial error",
+        symbol: r"\Delta f_\mathrm{dial}",
+        formula: r"\Delta f_\mathrm{dial} = (f_\mathrm{osc} - sF) - f_\mathrm{read}",
+        parameters: &[
+            OSCILLATOR,
+            IF,
+            SIDE,
+            Parameter::frequency("reading", r"f_\mathrm{read}", "what the pointer reads"),
+        ],
+        result: Kind::Frequency,
+        model_error: "none in the arithmetic; tracking error, which is the aerial circuit's, is \
+                      another thing",
+        source: CONVERSION,
+        example: "dial-error?oscillator=1678kHz&if=470kHz&side=above&reading=1200kHz",
+        function: |a| {
+            let (oscillator, intermediate) = (a.frequency("oscillator"), a.frequency("if"));
+            let reading = a.frequency("reading");
+            Ok(dial_error(oscillator, intermediate, a.side(), reading)?.to_hz())
         },
         note: None,
     },

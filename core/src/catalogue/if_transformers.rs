@@ -4,6 +4,7 @@ use super::shared_parameters::{F, F0};
 use super::{Arguments, Entry, Kind, Parameter};
 use crate::quantities::cascade::{StageKind, cascade_bandwidth, shape_factor};
 use crate::quantities::coupled_pair::{CoupledPair, critical_coupling, transitional_coupling};
+use crate::quantities::gain::coupling_index;
 use crate::quantities::range;
 use crate::quantities::transformer_network::{TransformerNetwork, TunedWinding};
 
@@ -71,6 +72,25 @@ pub(super) const ENTRIES: &[Entry] = &[
         source: DERIVED,
         example: "transitional-coupling?q1=150&q2=50",
         function: |a| Ok(transitional_coupling(a.number("q1"), a.number("q2"))),
+        note: None,
+    },
+    Entry {
+        name: "coupling-index",
+        title: "Coupling over critical coupling",
+        symbol: r"b",
+        formula: r"b = k \sqrt{Q_1 Q_2}",
+        parameters: &[Q1, Q2, K],
+        result: Kind::Ratio,
+        model_error: "a definition; 1 at critical coupling",
+        source: DERIVED,
+        example: "coupling-index?q1=100&q2=100&k=0.015",
+        function: |a| {
+            Ok(coupling_index(
+                a.number("q1"),
+                a.number("q2"),
+                a.number("k"),
+            ))
+        },
         note: None,
     },
     Entry {

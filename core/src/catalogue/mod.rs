@@ -20,15 +20,19 @@
 //! ```
 
 mod arguments;
+mod coils;
+mod detection;
 mod entry;
 mod evaluate;
 mod expression;
 mod frequencies;
+mod gain;
 mod if_transformers;
 mod modulation;
 mod parameter;
 mod refusal;
 mod shared_parameters;
+mod subject;
 mod suggestion;
 #[cfg(test)]
 mod tests;
@@ -42,17 +46,37 @@ pub use evaluate::{evaluate, evaluate_with};
 pub use expression::{LONGEST, split};
 pub use parameter::Parameter;
 pub use refusal::Refusal;
+pub use subject::Subject;
 
 /// The subjects in the order in which they are listed.
-const SUBJECTS: &[&[Entry]] = &[
-    frequencies::ENTRIES,
-    tuned_circuits::ENTRIES,
-    if_transformers::ENTRIES,
-    tracking::ENTRIES,
-    modulation::ENTRIES,
+const SUBJECTS: &[Subject] = &[
+    Subject::new("frequencies", "Frequencies", frequencies::ENTRIES),
+    Subject::new("tuned-circuits", "Tuned circuits", tuned_circuits::ENTRIES),
+    Subject::new("coils", "Coils and the aerial", coils::ENTRIES),
+    Subject::new(
+        "if-transformers",
+        "IF transformers",
+        if_transformers::ENTRIES,
+    ),
+    Subject::new("tracking", "Tracking", tracking::ENTRIES),
+    Subject::new("modulation", "Amplitude modulation", modulation::ENTRIES),
+    Subject::new("detection", "Detector and AGC", detection::ENTRIES),
+    Subject::new("gain", "Gain and decibels", gain::ENTRIES),
 ];
 
 static ENTRIES: [Entry; count(SUBJECTS)] = gather(SUBJECTS);
+
+/// The subjects, each with its quantities; the texts of these are there natively only.
+///
+/// ```
+/// use superhet::catalogue::subjects;
+/// assert_eq!(subjects()[0].title(), "Frequencies");
+/// assert_eq!(subjects()[0].entries()[0].name, "oscillator");
+/// ```
+#[must_use]
+pub fn subjects() -> &'static [Subject] {
+    SUBJECTS
+}
 
 /// Every quantity, in the order of the subjects.
 ///
@@ -76,11 +100,11 @@ pub fn find(name: &str) -> Option<&'static Entry> {
     ENTRIES.iter().find(|entry| entry.name == name)
 }
 
-const fn count(subjects: &[&[Entry]]) -> usize {
+const fn count(subjects: &[Subject]) -> usize {
     let mut total = 0;
     let mut subject = 0;
     while subject < subjects.len() {
-        total += subjects[subject].len();
+        total += subjects[subject].entries().len();
         subject += 1;
     }
     total
@@ -109,13 +133,13 @@ const fn entry_carried(entry: Entry) -> Entry {
     }
 }
 
-const fn gather<const N: usize>(subjects: &[&[Entry]]) -> [Entry; N] {
-    let mut all = [subjects[0][0]; N];
+const fn gather<const N: usize>(subjects: &[Subject]) -> [Entry; N] {
+    let mut all = [subjects[0].entries()[0]; N];
     let (mut place, mut subject) = (0, 0);
     while subject < subjects.len() {
         let mut entry = 0;
-        while entry < subjects[subject].len() {
-            all[place] = entry_carried(subjects[subject][entry]);
+        while entry < subjects[subject].entries().len() {
+            all[place] = entry_carried(subjects[subject].entries()[entry]);
             place += 1;
             entry += 1;
         }

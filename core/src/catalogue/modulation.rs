@@ -1,9 +1,8 @@
-//! Entries of amplitude modulation, its detector, and decibels.
+//! Entries of amplitude modulation.
 
-use super::shared_parameters::C;
+use super::shared_parameters::{AUDIO, DEPTH};
 use super::{Entry, Kind, Parameter};
-use crate::quantities::{detection, modulation, range};
-use crate::units::Decibels;
+use crate::quantities::{modulation, range};
 
 /// What the power formulas hold for.
 const SINE: &str = "one sine tone; programme has less sideband power for the same peaks";
@@ -12,15 +11,8 @@ const SINE: &str = "one sine tone; programme has less sideband power for the sam
 const KENNEDY: &str = "G. Kennedy, B. Davis and S. R. M. Prasanna, Electronic Communication \
                        Systems, example 3.2, p. 38";
 
-/// Decibels of a field quantity.
-const DEFINITION: &str = "definition of the decibel for a ratio of voltages, ISO 80000-1:2009, \
-                          annex C (cited from memory)";
-
 /// The carrier's frequency.
 const CARRIER: Parameter = Parameter::frequency("carrier", r"f_\mathrm{c}", "the carrier");
-
-/// An audio frequency.
-const AUDIO: Parameter = Parameter::audio("audio", r"f_\mathrm{a}", "the audio frequency");
 
 /// The power of the carrier alone.
 const CARRIER_POWER: Parameter = Parameter::power(
@@ -28,9 +20,6 @@ const CARRIER_POWER: Parameter = Parameter::power(
     r"P_\mathrm{c}",
     "the power of the carrier alone",
 );
-
-/// The depth of modulation.
-const DEPTH: Parameter = Parameter::depth("depth", "m", "the depth of modulation");
 
 pub(super) const ENTRIES: &[Entry] = &[
     Entry {
@@ -96,6 +85,50 @@ pub(super) const ENTRIES: &[Entry] = &[
         note: None,
     },
     Entry {
+        name: "three-tone-depth",
+        title: "Depth of modulation by three tones at once",
+        symbol: r"m",
+        formula: r"m = \sqrt{m_1^2 + m_2^2 + m_3^2}",
+        parameters: &[
+            Parameter::depth("m1", "m_1", "the depth of the first tone by itself"),
+            Parameter::depth("m2", "m_2", "the depth of the second tone by itself"),
+            Parameter::depth("m3", "m_3", "the depth of the third tone by itself"),
+        ],
+        result: Kind::Depth,
+        model_error: "for power: the envelope's peaks can reach the plain sum of the three depths",
+        source: "R. Blake, Electronic Communication Systems, example 3.3, p. 109",
+        example: "three-tone-depth?m1=0.1&m2=0.2&m3=0.3",
+        function: |a| {
+            let tones = ["m1", "m2", "m3"].map(|tone| a.depth(tone));
+            Ok(modulation::three_tone_depth(tones)?.fraction())
+        },
+        note: None,
+    },
+    Entry {
+        name: "sideband-amplitude",
+        title: "Amplitude of each sideband",
+        symbol: r"E_\mathrm{sb}",
+        formula: r"E_\mathrm{sb} = \frac{m E_\mathrm{c}}{2}",
+        parameters: &[
+            Parameter::voltage(
+                "carrier-voltage",
+                r"E_\mathrm{c}",
+                "the amplitude of the carrier alone",
+            ),
+            DEPTH,
+        ],
+        result: Kind::Voltage,
+        model_error: "none for one sine tone",
+        source: "Basics of Electrical, Electronics and Communication (Storey, Hughes, Tomasi), \
+                 example 4.2, p. 4.9",
+        example: "sideband-amplitude?carrier-voltage=20V&depth=0.375",
+        function: |a| {
+            let carrier = a.voltage("carrier-voltage");
+            Ok(modulation::sideband_amplitude(carrier, a.depth("depth")).to_v())
+        },
+        note: None,
+    },
+    Entry {
         name: "sideband-power",
         title: "Power of both sidebands",
         symbol: r"P_\mathrm{sb}",
@@ -123,78 +156,6 @@ pub(super) const ENTRIES: &[Entry] = &[
         function: |a| {
             Ok(modulation::total_power(a.power("carrier-power"), a.depth("depth")).to_w())
         },
-        note: None,
-    },
-    Entry {
-        name: "detector-depth-limit",
-        title: "Depth that a detector follows: diagonal clipping",
-        symbol: r"m_\mathrm{max}",
-        formula: r"m_\mathrm{max} = \frac{1}{\sqrt{1 + \left(2\pi f_\mathrm{a} R C\right)^2}}",
-        parameters: &[
-            Parameter::resistance("r", "R", "the load resistance"),
-            C,
-            AUDIO,
-        ],
-        result: Kind::Depth,
-        model_error: "a load of R and C alone; the rougher rule RC < 1/(2π·f·m) allows more",
-        source: "D. Roddy and J. Coolen, Electronic Communications, example 8.11.1, p. 274",
-        example: "detector-depth-limit?r=10k&c=1000pF&audio=10kHz",
-        function: |a| {
-            let (load, across) = (a.resistance("r"), a.capacitance("c"));
-            Ok(detection::detector_depth_limit(load, across, a.frequency("audio")).fraction())
-        },
-        note: None,
-    },
-    Entry {
-        name: "detector-load-limit",
-        title: "Depth that a detector follows: clipped troughs",
-        symbol: r"m_\mathrm{max}",
-        formula: r"m_\mathrm{max} = \frac{R_\mathrm{ac}}{R_\mathrm{dc}}",
-        parameters: &[
-            Parameter::resistance("r-ac", r"R_\mathrm{ac}", "the load for audio"),
-            Parameter::resistance("r-dc", r"R_\mathrm{dc}", "the load for steady current"),
-        ],
-        result: Kind::Depth,
-        model_error: "resistive loads and an ideal diode; it usually comes before diagonal clipping",
-        source: "communication-engineering text, Scilab TBC book 1409, example 8.8, p. 8-29",
-        example: "detector-load-limit?r-ac=319.7k&r-dc=470k",
-        function: |a| {
-            Ok(
-                detection::detector_load_limit(a.resistance("r-ac"), a.resistance("r-dc"))?
-                    .fraction(),
-            )
-        },
-        note: None,
-    },
-    Entry {
-        name: "decibels",
-        title: "Decibels of a voltage ratio",
-        symbol: r"A",
-        formula: r"A = 20 \log_{10} r",
-        parameters: &[Parameter::ratio(
-            "ratio",
-            "r",
-            "the ratio of the two voltages",
-            range::ABOVE_ZERO,
-        )],
-        result: Kind::Decibels,
-        model_error: "exact for voltages across equal resistances",
-        source: DEFINITION,
-        example: "decibels?ratio=100",
-        function: |a| Ok(Decibels::from_voltage_ratio(a.ratio("ratio")).to_db()),
-        note: None,
-    },
-    Entry {
-        name: "voltage-ratio",
-        title: "Voltage ratio of decibels",
-        symbol: r"r",
-        formula: r"r = 10^{A/20}",
-        parameters: &[Parameter::decibels("decibels", "A", "the decibels")],
-        result: Kind::Ratio,
-        model_error: "exact for voltages across equal resistances",
-        source: DEFINITION,
-        example: "voltage-ratio?decibels=6dB",
-        function: |a| Ok(a.decibels("decibels").to_voltage_ratio().value()),
         note: None,
     },
 ];

@@ -89,6 +89,12 @@ impl Parameter {
         Self::new(name, symbol, meaning, Kind::Resistance, range::ABOVE_ZERO)
     }
 
+    /// A conductance above zero.
+    #[must_use]
+    pub const fn conductance(name: Text, symbol: Text, meaning: Text) -> Self {
+        Self::new(name, symbol, meaning, Kind::Conductance, range::ABOVE_ZERO)
+    }
+
     /// A voltage above zero.
     #[must_use]
     pub const fn voltage(name: Text, symbol: Text, meaning: Text) -> Self {

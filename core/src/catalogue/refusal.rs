@@ -116,6 +116,7 @@ impl From<TrackingError> for Refusal {
 impl From<ModulationError> for Refusal {
     fn from(error: ModulationError) -> Self {
         let beside = match error {
+            ModulationError::Overmodulated(_) => "m1",
             ModulationError::AudioReachesCarrier { .. } => "audio",
             ModulationError::EnvelopeOutOfOrder { .. } | ModulationError::NoEnvelope => "e-min",
         };

@@ -63,6 +63,16 @@ pub(super) const CIRCUITS: Parameter = Parameter::integer(
 /// An inductance.
 pub(super) const L: Parameter = Parameter::inductance("l", "L", "the inductance");
 
+/// A resistance that stands beside a capacitor.
+pub(super) const R: Parameter = Parameter::resistance("r", "R", "the resistance");
+
+/// An audio frequency.
+pub(super) const AUDIO: Parameter =
+    Parameter::audio("audio", r"f_\mathrm{a}", "the audio frequency");
+
+/// The depth of modulation.
+pub(super) const DEPTH: Parameter = Parameter::depth("depth", "m", "the depth of modulation");
+
 /// A capacitance.
 pub(super) const C: Parameter =
     Parameter::capacitance("c", "C", "the whole capacitance, strays with it");

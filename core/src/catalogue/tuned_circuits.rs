@@ -3,7 +3,7 @@
 use super::shared_parameters::{C, CIRCUITS, DIAL, F, F_HIGH, F_LOW, F0, IF, L, Q, SIDE};
 use super::{Entry, Kind, Parameter};
 use crate::quantities::selectivity::{if_rejection, image_rejection, selectivity};
-use crate::quantities::{conversion, resonance};
+use crate::quantities::{combination, conversion, range, resonance};
 
 /// The forms that every circuit textbook gives.
 const TEXTBOOK: &str = "F. E. Terman, Radio Engineers' Handbook, McGraw-Hill 1943, section 3 \
@@ -91,6 +91,100 @@ pub(super) const ENTRIES: &[Entry] = &[
         function: |a| {
             let (f0, l) = (a.frequency("f0"), a.inductance("l"));
             Ok(resonance::dynamic_resistance(f0, l, a.number("q")).to_ohm())
+        },
+        note: None,
+    },
+    Entry {
+        name: "loaded-q",
+        title: "Q with a resistance across the circuit",
+        symbol: r"Q",
+        formula: r"\frac{1}{Q} = \frac{1}{Q_\mathrm{u}} + \frac{2\pi f_0 L}{R_\mathrm{p}}",
+        parameters: &[
+            F0,
+            L,
+            Parameter::ratio(
+                "q-unloaded",
+                r"Q_\mathrm{u}",
+                "the Q of the circuit by itself",
+                range::Q,
+            ),
+            Parameter::resistance(
+                "r-parallel",
+                r"R_\mathrm{p}",
+                "all that loads the circuit, as one resistance across it",
+            ),
+        ],
+        result: Kind::Ratio,
+        model_error: "loss in series and across are added as if both were small: at Q 10 under \
+                      1 % away",
+        source: TEXTBOOK,
+        example: "loaded-q?f0=470kHz&l=1mH&q-unloaded=100&r-parallel=300k",
+        function: |a| {
+            let (f0, l) = (a.frequency("f0"), a.inductance("l"));
+            let (unloaded, load) = (a.number("q-unloaded"), a.resistance("r-parallel"));
+            Ok(resonance::loaded_q(f0, l, unloaded, load))
+        },
+        note: None,
+    },
+    Entry {
+        name: "detuning",
+        title: "Shift of a circuit by capacitance added across it",
+        symbol: r"\Delta f",
+        formula: r"\Delta f = \frac{f_0}{\sqrt{1 + \frac{\Delta C}{C}}} - f_0",
+        parameters: &[
+            F0,
+            C,
+            Parameter::capacitance(
+                "c-added",
+                r"\Delta C",
+                "what is added across, such as a meter's lead",
+            ),
+        ],
+        result: Kind::Frequency,
+        model_error: NO_LOSS,
+        source: TEXTBOOK,
+        example: "detuning?f0=470kHz&c=120pF&c-added=2pF",
+        function: |a| {
+            let (f0, before) = (a.frequency("f0"), a.capacitance("c"));
+            Ok(resonance::detuning(f0, before, a.capacitance("c-added")).to_hz())
+        },
+        note: None,
+    },
+    Entry {
+        name: "parallel-resistance",
+        title: "Two resistances across each other",
+        symbol: r"R",
+        formula: r"R = \frac{R_1 R_2}{R_1 + R_2}",
+        parameters: &[
+            Parameter::resistance("r1", "R_1", "the one resistance"),
+            Parameter::resistance("r2", "R_2", "the other resistance"),
+        ],
+        result: Kind::Resistance,
+        model_error: "none",
+        source: TEXTBOOK,
+        example: "parallel-resistance?r1=470k&r2=1meg",
+        function: |a| {
+            let (first, second) = (a.resistance("r1"), a.resistance("r2"));
+            Ok(combination::parallel_resistance(first, second).to_ohm())
+        },
+        note: None,
+    },
+    Entry {
+        name: "series-capacitance",
+        title: "Two capacitors in series",
+        symbol: r"C",
+        formula: r"C = \frac{C_1 C_2}{C_1 + C_2}",
+        parameters: &[
+            Parameter::capacitance("c1", "C_1", "the one capacitance"),
+            Parameter::capacitance("c2", "C_2", "the other capacitance"),
+        ],
+        result: Kind::Capacitance,
+        model_error: "none",
+        source: TEXTBOOK,
+        example: "series-capacitance?c1=350pF&c2=221.3pF",
+        function: |a| {
+            let (first, second) = (a.capacitance("c1"), a.capacitance("c2"));
+            Ok(combination::series_capacitance(first, second).to_f())
         },
         note: None,
     },

@@ -186,13 +186,15 @@ fn asked(answer: &NumberAnswer) -> String {
 
 /// The kind whose unit was typed instead.
 fn other_kind(asked: Kind, text: &str) -> Option<Kind> {
-    const KINDS: [Kind; 8] = [
+    const KINDS: [Kind; 10] = [
         Kind::Frequency,
         Kind::Inductance,
         Kind::Capacitance,
         Kind::Resistance,
         Kind::Voltage,
         Kind::Power,
+        Kind::Conductance,
+        Kind::Duration,
         Kind::Decibels,
         Kind::Depth,
     ];

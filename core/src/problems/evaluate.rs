@@ -111,13 +111,15 @@ fn number(expression: &Expression, scope: &Scope) -> Result<(Kind, f64), Trouble
 /// A number with a unit. Metres mean a wavelength here: a frequency given in metres is
 /// a given of its own.
 fn literal(text: &str) -> Result<(Kind, f64), Trouble> {
-    const KINDS: [Kind; 8] = [
+    const KINDS: [Kind; 10] = [
         Kind::Frequency,
         Kind::Inductance,
         Kind::Capacitance,
         Kind::Resistance,
         Kind::Voltage,
         Kind::Power,
+        Kind::Conductance,
+        Kind::Duration,
         Kind::Decibels,
         Kind::Depth,
     ];

@@ -10,7 +10,7 @@ use super::{
 };
 
 /// Every kind that a given can have.
-const KINDS: [Kind; 12] = [
+const KINDS: [Kind; 14] = [
     Kind::Frequency,
     Kind::Wavelength,
     Kind::Inductance,
@@ -18,6 +18,8 @@ const KINDS: [Kind; 12] = [
     Kind::Resistance,
     Kind::Voltage,
     Kind::Power,
+    Kind::Conductance,
+    Kind::Duration,
     Kind::Decibels,
     Kind::Ratio,
     Kind::Depth,

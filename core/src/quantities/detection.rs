@@ -9,9 +9,9 @@
 use core::f64::consts::PI;
 use core::fmt;
 
-use libm::hypot;
+use libm::{hypot, sqrt};
 
-use crate::units::{Capacitance, Depth, Frequency, Resistance};
+use crate::units::{Capacitance, Depth, Duration, Frequency, Resistance};
 
 /// Why a detector's figure was refused.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -87,6 +87,43 @@ pub fn detector_load_limit(audio: Resistance, steady: Resistance) -> Result<Dept
     Ok(Depth::new(audio.to_ohm() / steady.to_ohm()))
 }
 
+/// The time in which a capacitor falls to 1/e, 37 %, through a resistance.
+///
+/// `RC`: of a detector's load, or of the filter of an automatic gain control.
+///
+/// ```
+/// use superhet::quantities::detection::time_constant;
+/// use superhet::units::{Capacitance, Resistance};
+/// // 500 kΩ and 100 pF: 50 µs.
+/// let time = time_constant(Resistance::kilohm(500.0), Capacitance::pf(100.0));
+/// assert!((time.to_us() - 50.0).abs() < 1e-12);
+/// ```
+#[must_use]
+pub fn time_constant(resistance: Resistance, capacitance: Capacitance) -> Duration {
+    Duration::s(resistance.to_ohm() * capacitance.to_f())
+}
+
+/// The highest audio frequency that a diode follows at a depth of modulation.
+///
+/// `fa = √(1 − m²)/(2π·R·C·m)`: [`detector_depth_limit`] solved for the audio frequency. It
+/// is 0 at full modulation, which no load of R and C follows.
+///
+/// ```
+/// use superhet::quantities::detection::detector_audio_limit;
+/// use superhet::units::{Capacitance, Depth, Resistance};
+/// // 0.2 MΩ, 150 pF: 1/(2π·RC) = 5.305 kHz; at a half, times √3: 9.189 kHz.
+/// let (r, c) = (Resistance::megohm(0.2), Capacitance::pf(150.0));
+/// let limit = detector_audio_limit(r, c, Depth::new(0.5));
+/// assert!((limit.to_khz() - 9.189).abs() < 0.001);
+/// ```
+#[must_use]
+pub fn detector_audio_limit(load: Resistance, across: Capacitance, depth: Depth) -> Frequency {
+    let m = depth.fraction();
+    let corner = 2.0 * PI * time_constant(load, across).to_s();
+    // (1 − m)(1 + m) keeps its digits near full modulation, where 1 − m² loses them.
+    Frequency::hz(sqrt((1.0 - m) * (1.0 + m)) / (corner * m))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -110,6 +147,18 @@ mod tests {
         let m = limit.fraction();
         let product = libm::sqrt(1.0 - m * m) / (2.0 * PI * audio * m);
         assert!((product / (r * c) - 1.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn the_audio_limit_is_the_depth_limit_the_other_way_round() {
+        let (r, c) = (Resistance::kilohm(470.0), Capacitance::pf(220.0));
+        for depth in [0.05, 0.3, 0.8, 0.999] {
+            let audio = detector_audio_limit(r, c, Depth::new(depth));
+            let back = detector_depth_limit(r, c, audio).fraction();
+            assert!((back / depth - 1.0).abs() < 1e-12, "{depth}: {back}");
+        }
+        let full = detector_audio_limit(r, c, Depth::new(1.0));
+        assert_eq!(full, Frequency::hz(0.0));
     }
 
     #[test]

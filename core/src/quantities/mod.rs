@@ -3,12 +3,17 @@
 //! A function here knows its formula and when it stops making sense. Which range a
 //! parameter may be typed in is [`range`]'s; names and texts are the catalogue's.
 
+pub mod agc;
 mod attenuation;
 pub mod bands;
 pub mod cascade;
+pub mod coils;
+pub mod combination;
 pub mod conversion;
 pub mod coupled_pair;
 pub mod detection;
+pub mod dial_error;
+pub mod gain;
 pub mod modulation;
 pub mod range;
 pub mod resonance;

@@ -1,12 +1,14 @@
 //! Amplitude modulation: sidebands, the room they take, depth and power.
 //!
-//! In scope: one sine tone on one carrier. Left out: programme, whose power needs its
-//! own statistics, and overmodulation.
+//! In scope: one sine tone on one carrier, and the depth that three of them come to.
+//! Left out: programme, whose power needs its own statistics, and overmodulation.
 //!
 //! Symbols: `fc` carrier, `fa` audio, `m` depth of modulation as a fraction, `Pc`
 //! carrier power.
 
 use core::fmt;
+
+use libm::hypot;
 
 use crate::units::{Depth, Frequency, Power, Voltage};
 
@@ -30,6 +32,8 @@ pub enum ModulationError {
     },
     /// Both ends of the envelope are zero: there is no carrier.
     NoEnvelope,
+    /// Three tones whose peaks meet modulate more than fully; their depths together.
+    Overmodulated(Depth),
 }
 
 impl fmt::Display for ModulationError {
@@ -46,6 +50,11 @@ impl fmt::Display for ModulationError {
                     "e-min must not be above e-max (got {smallest} and {largest})"
                 )
             }
+            Self::Overmodulated(together) => write!(
+                out,
+                "m1, m2 and m3 together must not be above 1, or the peaks overmodulate when \
+                 they meet (got {together})"
+            ),
             Self::NoEnvelope => out.write_str("e-max must be above zero (got 0 V)"),
         }
     }
@@ -157,6 +166,47 @@ pub fn total_power(carrier: Power, depth: Depth) -> Power {
     Power::w(carrier.to_w() * (1.0 + m * m / 2.0))
 }
 
+/// The amplitude of each of the two sidebands of a sine tone.
+///
+/// `m·Ec/2`, from the amplitude `Ec` of the carrier.
+///
+/// ```
+/// use superhet::quantities::modulation::sideband_amplitude;
+/// use superhet::units::{Depth, Voltage};
+/// // 20 V at 0.375: 3.75 V each.
+/// let each = sideband_amplitude(Voltage::v(20.0), Depth::new(0.375));
+/// assert_eq!(each, Voltage::v(3.75));
+/// ```
+#[must_use]
+pub fn sideband_amplitude(carrier: Voltage, depth: Depth) -> Voltage {
+    Voltage::v(carrier.to_v() * depth.fraction() / 2.0)
+}
+
+/// The depth that stands for three tones at once in the formulas of power.
+///
+/// `m = √(m1² + m2² + m3²)`: the sideband powers add. The envelope's peaks can reach
+/// `m1 + m2 + m3`, whatever this comes to.
+///
+/// # Errors
+/// When the three together are above 1.
+///
+/// ```
+/// use superhet::quantities::modulation::three_tone_depth;
+/// use superhet::units::Depth;
+/// // 0.1, 0.2, 0.3: √0.14 = 0.374.
+/// let m = three_tone_depth([0.1, 0.2, 0.3].map(Depth::new)).unwrap();
+/// assert!((m.fraction() - 0.374_166).abs() < 1e-6);
+/// ```
+pub fn three_tone_depth(tones: [Depth; 3]) -> Result<Depth, ModulationError> {
+    let [m1, m2, m3] = tones.map(Depth::fraction);
+    let together = m1 + m2 + m3;
+    // A tenth and two tenths and seven tenths are 1 and a rounding error.
+    if together > 1.0 + 4.0 * f64::EPSILON {
+        return Err(ModulationError::Overmodulated(Depth::new(together)));
+    }
+    Ok(Depth::new(hypot(hypot(m1, m2), m3)))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -196,6 +246,29 @@ mod tests {
             modulation_depth(none, none),
             Err(ModulationError::NoEnvelope)
         );
+    }
+
+    #[test]
+    fn three_tones_have_the_power_of_each_added() {
+        let tones = [0.5, 0.3, 0.2].map(Depth::new);
+        let each = |depth| sideband_power(Power::w(1.0), depth).to_w();
+        let whole = each(three_tone_depth(tones).unwrap());
+        let sum: f64 = tones.into_iter().map(each).sum();
+        assert!((whole - sum).abs() < 1e-15, "{whole} {sum}");
+        assert!(three_tone_depth([0.1, 0.2, 0.7].map(Depth::new)).is_ok());
+        let too_deep = three_tone_depth([0.5, 0.5, 0.1].map(Depth::new));
+        assert_eq!(
+            too_deep,
+            Err(ModulationError::Overmodulated(Depth::new(1.1)))
+        );
+    }
+
+    #[test]
+    fn sidebands_and_carrier_are_the_envelope() {
+        let (carrier, depth) = (Voltage::v(20.0), Depth::new(0.375));
+        let both = 2.0 * sideband_amplitude(carrier, depth).to_v();
+        let envelope = [carrier.to_v() + both, carrier.to_v() - both].map(Voltage::v);
+        assert_eq!(modulation_depth(envelope[0], envelope[1]), Ok(depth));
     }
 
     #[test]

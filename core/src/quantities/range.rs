@@ -56,6 +56,8 @@ pub const Q: Range = Range::new(1.0, 1000.0);
 pub const PAIR_Q: Range = Range::new(5.0, 1000.0);
 /// The coefficient of coupling of a pair.
 pub const COUPLING: Range = Range::new(1e-6, 0.2);
+/// The coupling of a pair over its critical coupling.
+pub const COUPLING_INDEX: Range = Range::new(1e-3, 200.0);
 /// A depth of modulation.
 pub const DEPTH: Range = Range::new(0.0, 1.0);
 /// Circuits, stages or transformers.

@@ -69,6 +69,27 @@ pub fn capacitance(resonant: Frequency, inductance: Inductance) -> Capacitance {
     Capacitance::f(1.0 / (omega * omega * inductance.to_h()))
 }
 
+/// How far a circuit moves when capacitance is added across it; below zero, since it
+/// moves down.
+///
+/// `f0/√(1 + ΔC/C) − f0`, from the whole capacitance `C` before. A small addition moves it
+/// by half its share: 1 % more capacitance, 0.5 % less frequency.
+///
+/// ```
+/// use superhet::quantities::resonance::detuning;
+/// use superhet::units::{Capacitance, Frequency};
+/// // 21 % more capacitance is 1/1.1 of the frequency: 440 kHz down to 400 kHz.
+/// let moved = detuning(Frequency::khz(440.0), Capacitance::pf(100.0), Capacitance::pf(21.0));
+/// assert!((moved.to_khz() + 40.0).abs() < 1e-9);
+/// ```
+#[must_use]
+pub fn detuning(resonant: Frequency, before: Capacitance, added: Capacitance) -> Frequency {
+    let share = added.to_f() / before.to_f();
+    let root = sqrt(1.0 + share);
+    // 1/√(1+s) − 1 = −s/(√(1+s)·(1 + √(1+s))), which keeps its digits for a small share.
+    Frequency::hz(-resonant.to_hz() * share / (root * (1.0 + root)))
+}
+
 /// The reactance of an inductance at `f`, as a positive number of ohms.
 ///
 /// `X = 2πfL`.
@@ -230,6 +251,20 @@ mod tests {
         let high = resonance(l, Capacitance::pf(50.0));
         let low = resonance(l, Capacitance::pf(200.0));
         close(low.to_hz() * 2.0, high.to_hz(), FEW_ULP, "halved");
+    }
+
+    #[test]
+    fn a_circuit_moves_to_where_the_larger_capacitance_resonates() {
+        let (c, l) = (Capacitance::pf(115.0), Inductance::h(1e-3));
+        let f0 = resonance(l, c);
+        for added in [0.1, 2.0, 50.0, 4000.0] {
+            let moved = detuning(f0, c, Capacitance::pf(added)).to_hz();
+            let after = resonance(l, Capacitance::pf(115.0 + added)).to_hz();
+            close(f0.to_hz() + moved, after, FEW_ULP, "moved");
+        }
+        // Half a part in a million for a part in a million.
+        let tiny = detuning(Frequency::mhz(1.0), c, Capacitance::pf(115e-6)).to_hz();
+        assert!((tiny + 0.5).abs() < 1e-6, "{tiny}");
     }
 
     #[test]

@@ -1,9 +1,9 @@
-//! Decibels of a voltage ratio.
+//! Decibels of a ratio.
 
 use super::{Kind, Ratio, display};
 use core::fmt;
 
-/// A voltage ratio in decibels, 20·log10(ratio).
+/// A ratio in decibels: of voltages 20·log10(ratio), of powers 10·log10(ratio).
 ///
 /// Positive where an attenuation or rejection is meant and the signal is weaker.
 ///
@@ -38,6 +38,23 @@ impl Decibels {
     #[must_use]
     pub fn to_voltage_ratio(self) -> Ratio {
         Ratio::new(libm::pow(10.0, self.0 / 20.0))
+    }
+
+    /// Decibels of a ratio of two powers, 10·log10(ratio).
+    ///
+    /// ```
+    /// use superhet::units::{Decibels, Ratio};
+    /// assert_eq!(Decibels::from_power_ratio(Ratio::new(100.0)).to_db(), 20.0);
+    /// ```
+    #[must_use]
+    pub fn from_power_ratio(ratio: Ratio) -> Self {
+        Self(10.0 * libm::log10(ratio.value()))
+    }
+
+    /// The ratio of powers, 10^(dB/10).
+    #[must_use]
+    pub fn to_power_ratio(self) -> Ratio {
+        Ratio::new(libm::pow(10.0, self.0 / 10.0))
     }
 }
 

@@ -13,6 +13,8 @@
 //! | resistance | Ω, kΩ, MΩ |
 //! | voltage | µV, mV, V, kV |
 //! | power | µW, mW, W, kW |
+//! | conductance | µA/V, mA/V, A/V |
+//! | length of time | µs, ms, s |
 //! | wavelength, decibels | m, dB |
 //!
 //! Far outside what a receiver meets, digits are written with a power of ten
@@ -109,6 +111,24 @@ fn steps(kind: Kind) -> &'static [Step] {
                 ]
             }
         }
+        Kind::Conductance => {
+            const {
+                &[
+                    step(0, 1, 0, " A/V"),
+                    step(-4, 1, -3, " mA/V"),
+                    step(ALWAYS, 1, -6, " µA/V"),
+                ]
+            }
+        }
+        Kind::Duration => {
+            const {
+                &[
+                    step(0, 1, 0, " s"),
+                    step(-3, 1, -3, " ms"),
+                    step(ALWAYS, 1, -6, " µs"),
+                ]
+            }
+        }
         Kind::Decibels => const { &[step(ALWAYS, 1, 0, " dB")] },
         Kind::Ratio | Kind::Depth | Kind::Integer | Kind::Choice => {
             const { &[step(ALWAYS, 1, 0, "")] }
@@ -126,6 +146,8 @@ const fn zero(kind: Kind) -> &'static str {
         Kind::Resistance => "0 Ω",
         Kind::Voltage => "0 V",
         Kind::Power => "0 W",
+        Kind::Conductance => "0 mA/V",
+        Kind::Duration => "0 s",
         Kind::Decibels => "0 dB",
         Kind::Ratio | Kind::Depth | Kind::Integer | Kind::Choice => "0",
     }

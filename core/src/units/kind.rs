@@ -15,11 +15,15 @@ pub enum Kind {
     Capacitance,
     /// Resistance, reactance or impedance, in ohms.
     Resistance,
+    /// Conductance, mutual conductance with it, in siemens.
+    Conductance,
     /// Voltage, in volts.
     Voltage,
     /// Power, in watts.
     Power,
-    /// A voltage ratio in decibels, 20·log10.
+    /// A length of time, in seconds.
+    Duration,
+    /// A ratio in decibels: of voltages 20·log10, of powers 10·log10.
     Decibels,
     /// A number without a unit, such as Q or a coefficient of coupling.
     Ratio,
@@ -48,8 +52,10 @@ impl Kind {
             Self::Inductance => "H",
             Self::Capacitance => "F",
             Self::Resistance => "ohm",
+            Self::Conductance => "S",
             Self::Voltage => "V",
             Self::Power => "W",
+            Self::Duration => "s",
             Self::Decibels => "dB",
             Self::Ratio | Self::Depth | Self::Integer | Self::Choice => "",
         }
@@ -68,8 +74,10 @@ impl Kind {
             Self::Inductance => "inductance",
             Self::Capacitance => "capacitance",
             Self::Resistance => "resistance",
+            Self::Conductance => "conductance",
             Self::Voltage => "voltage",
             Self::Power => "power",
+            Self::Duration => "duration",
             Self::Decibels => "decibels",
             Self::Ratio => "ratio",
             Self::Depth => "depth",
@@ -86,8 +94,10 @@ impl Kind {
             Self::Inductance => "an inductance",
             Self::Capacitance => "a capacitance",
             Self::Resistance => "a resistance",
+            Self::Conductance => "a conductance",
             Self::Voltage => "a voltage",
             Self::Power => "a power",
+            Self::Duration => "a length of time",
             Self::Decibels => "a figure in decibels",
             Self::Ratio => "a plain number",
             Self::Depth => "a depth of modulation",

@@ -11,9 +11,11 @@
 //!   `core::fmt` nor `core::num` on floats: the look-up page's program has to stay small.
 
 mod capacitance;
+mod conductance;
 mod decibels;
 mod depth;
 pub mod display;
+mod duration;
 mod frequency;
 mod inductance;
 mod kind;
@@ -29,8 +31,10 @@ mod voltage;
 mod wavelength;
 
 pub use capacitance::Capacitance;
+pub use conductance::Conductance;
 pub use decibels::Decibels;
 pub use depth::Depth;
+pub use duration::Duration;
 pub use frequency::Frequency;
 pub use inductance::Inductance;
 pub use kind::Kind;

@@ -108,6 +108,8 @@ fn kinds_have_names_and_si_units() {
         (Kind::Resistance, "resistance", "ohm"),
         (Kind::Voltage, "voltage", "V"),
         (Kind::Power, "power", "W"),
+        (Kind::Conductance, "conductance", "S"),
+        (Kind::Duration, "duration", "s"),
         (Kind::Decibels, "decibels", "dB"),
         (Kind::Ratio, "ratio", ""),
         (Kind::Depth, "depth", ""),

@@ -1,14 +1,58 @@
-//! The detector: check rows of section 9.
+//! The detector and AGC: check rows of section 9.
 //!
 //! # Not used
 //! - The window for RC, 1 us to 0.5 ms: two reciprocals, no entry.
-//! - Nolle's closed-loop time constant and the usual 0.1 to 0.3 s: no entry yet.
+//! - The usual 0.1 to 0.3 s of a control line: a range from memory; 1 megohm with 0.1 uF,
+//!   its lower end, is used.
 //! - The rough rule's 10.61 kHz for 0.2 megohm and 150 pF: not the rule used; the exact
 //!   rule's 9.19 kHz for the same circuit is.
 
-use crate::row::{RATIO, Row, check, row, value};
+use crate::row::{DB, EXACT, KHZ, MS, RATIO, Row, check, row, value};
+
+const NOLLE: &str = "Nolle, Proc. IRE vol. 36 no. 7, pp. 911-916, July 1948: RC/M with \
+                     M = 1 + K1 K2; the inputs are chosen here";
 
 const PRINTED: &[Row] = &[
+    row(
+        "0.2 megohm, 150 pF at a depth of one half, the exact rule",
+        "detector-audio-limit?r=0.2meg&c=150pF&depth=0.5",
+        KHZ,
+        9.19,
+        0.005,
+        "derived: the exact rule for Chattopadhyay & Rakshit, ex. 12.6, p. 286",
+    ),
+    row(
+        "1 megohm with 0.1 uF",
+        "time-constant?r=1meg&c=0.1uF",
+        MS,
+        100.0,
+        EXACT,
+        "RDH4 ch. 27, from memory",
+    ),
+    row(
+        "the same at work with a loop gain of 9",
+        "agc-time-constant?r=1meg&c=0.1uF&loop-gain=9",
+        MS,
+        10.0,
+        EXACT,
+        NOLLE,
+    ),
+    row(
+        "decibels in for each decibel out",
+        "agc-flatness?loop-gain=9",
+        RATIO,
+        10.0,
+        EXACT,
+        NOLLE,
+    ),
+    row(
+        "60 dB more signal",
+        "agc-output-change?input-change=60dB&loop-gain=9",
+        DB,
+        6.0,
+        EXACT,
+        NOLLE,
+    ),
     row(
         "10 k, 1000 pF, 10 kHz",
         "detector-depth-limit?r=10k&c=1000pF&audio=10kHz",

@@ -1,13 +1,12 @@
 //! Amplitude modulation: check rows of section 6.
 //!
 //! # Not used
-//! - Blake, example 3.3, depth of three tones together: no entry adds depths.
 //! - Kennedy, example 3.3, the carrier of 10 kW total at 0.6: tested as the total of the
 //!   printed 8.47 kW.
 //! - 47 CFR 2.202 and SM.1138, the range 8 to 20 kHz: twice its audio range, tested below.
 //! - Bandwidth codes of ITU RR appendix 1 and the protection of ITU-R BS.560: no entry.
 
-use crate::row::{EXACT, HZ, KHZ, KW, RATIO, Row, W, check, row};
+use crate::row::{EXACT, HZ, KHZ, KW, RATIO, Row, V, W, check, row};
 
 const BEASLEY: &str = "Miller & Beasley, Modern Electronic Communication, ex. 2.1, p. 74";
 const MEHTA: &str = "Mehta, Principles of Electronics, ex. 16.4, p. 419";
@@ -166,6 +165,22 @@ const PRINTED: &[Row] = &[
         "sideband-power?carrier-power=5W&depth=1",
         W,
         2.5,
+        EXACT,
+        STOREY,
+    ),
+    row(
+        "depth of three tones, 0.1, 0.2 and 0.3",
+        "three-tone-depth?m1=0.1&m2=0.2&m3=0.3",
+        RATIO,
+        0.374,
+        0.0005,
+        "Blake, Electronic Communication Systems, ex. 3.3, p. 109",
+    ),
+    row(
+        "amplitude of each sideband, 20 V at 0.375",
+        "sideband-amplitude?carrier-voltage=20V&depth=0.375",
+        V,
+        3.75,
         EXACT,
         STOREY,
     ),

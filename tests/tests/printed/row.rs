@@ -27,6 +27,8 @@ pub(crate) const KW: f64 = 1e3;
 pub(crate) const RATIO: f64 = 1.0;
 pub(crate) const DB: f64 = 1.0;
 pub(crate) const W: f64 = 1.0;
+pub(crate) const V: f64 = 1.0;
+pub(crate) const MS: f64 = 1e-3;
 
 pub(crate) const fn row(
     case: &'static str,

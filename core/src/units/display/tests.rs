@@ -2,13 +2,13 @@
 
 use super::{exact, text};
 use crate::units::Kind::{
-    self, Capacitance, Decibels, Depth, Frequency, Inductance, Integer, Power, Ratio, Resistance,
-    Voltage, Wavelength,
+    self, Capacitance, Conductance, Decibels, Depth, Duration, Frequency, Inductance, Integer,
+    Power, Ratio, Resistance, Voltage, Wavelength,
 };
 use crate::units::parse;
 use proptest::prelude::{ProptestConfig, any, prop_assert, prop_assert_eq, prop_assume, proptest};
 
-const NUMBERS: [Kind; 9] = [
+const NUMBERS: [Kind; 11] = [
     Frequency,
     Wavelength,
     Inductance,
@@ -16,6 +16,8 @@ const NUMBERS: [Kind; 9] = [
     Resistance,
     Voltage,
     Power,
+    Conductance,
+    Duration,
     Decibels,
     Ratio,
 ];
@@ -68,6 +70,12 @@ const SHOWN: &[(Kind, f64, &str)] = &[
     (Power, 50e-3, "50 mW"),
     (Power, 4.5, "4.5 W"),
     (Power, 50e3, "50 kW"),
+    (Conductance, 2e-3, "2 mA/V"),
+    (Conductance, 0.65e-3, "0.65 mA/V"),
+    (Conductance, 50e-6, "50 µA/V"),
+    (Duration, 0.1, "100 ms"),
+    (Duration, 1.5, "1.5 s"),
+    (Duration, 50e-6, "50 µs"),
     (Decibels, 38.686_72, "38.68672 dB"),
     (Decibels, -3.0, "-3 dB"),
     (Ratio, 8.462_809_917, "8.46281"),

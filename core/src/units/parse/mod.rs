@@ -29,8 +29,8 @@ pub use error::{ParseError, Rule};
 
 use super::rounding::from_decimal;
 use super::{
-    Capacitance, Decibels, Depth, Frequency, Inductance, Kind, Power, Ratio, Resistance,
-    SPEED_OF_LIGHT, Voltage, Wavelength,
+    Capacitance, Conductance, Decibels, Depth, Duration, Frequency, Inductance, Kind, Power, Ratio,
+    Resistance, SPEED_OF_LIGHT, Voltage, Wavelength,
 };
 use number::Number;
 use unit::Unit;
@@ -264,6 +264,32 @@ pub fn voltage(text: &str) -> Result<Voltage, ParseError> {
 /// ```
 pub fn power(text: &str) -> Result<Power, ParseError> {
     not_negative(Kind::Power, text).map(Power::w)
+}
+
+/// Reads a conductance above zero, such as a valve's mutual conductance.
+///
+/// # Errors
+/// As [`reading`], and for what is not above zero.
+///
+/// ```
+/// use superhet::units::{Conductance, parse};
+/// assert_eq!(parse::conductance("2 mA/V"), Ok(Conductance::siemens(0.002)));
+/// ```
+pub fn conductance(text: &str) -> Result<Conductance, ParseError> {
+    above_zero(Kind::Conductance, text).map(Conductance::siemens)
+}
+
+/// Reads a length of time that is not below zero.
+///
+/// # Errors
+/// As [`reading`], and for what is below zero.
+///
+/// ```
+/// use superhet::units::{Duration, parse};
+/// assert_eq!(parse::duration("100 ms"), Ok(Duration::s(0.1)));
+/// ```
+pub fn duration(text: &str) -> Result<Duration, ParseError> {
+    not_negative(Kind::Duration, text).map(Duration::s)
 }
 
 /// Reads decibels of either sign.

@@ -2,13 +2,13 @@
 
 use super::{Reading, Rule, reading, value};
 use crate::units::Kind::{
-    self, Capacitance, Choice, Decibels, Depth, Frequency, Inductance, Integer, Power, Ratio,
-    Resistance, Voltage, Wavelength,
+    self, Capacitance, Choice, Conductance, Decibels, Depth, Duration, Frequency, Inductance,
+    Integer, Power, Ratio, Resistance, Voltage, Wavelength,
 };
 use alloc::string::{String, ToString};
 use proptest::prelude::{ProptestConfig, any, prop_assert, prop_assert_eq, proptest};
 
-const KINDS: [Kind; 12] = [
+const KINDS: [Kind; 14] = [
     Frequency,
     Wavelength,
     Inductance,
@@ -16,6 +16,8 @@ const KINDS: [Kind; 12] = [
     Resistance,
     Voltage,
     Power,
+    Conductance,
+    Duration,
     Decibels,
     Ratio,
     Depth,
@@ -102,6 +104,15 @@ const READ: &[(Kind, &str, f64, &str)] = &[
     (Power, "50 KW", 50e3, "kW"),
     (Power, "50 mW", 50e-3, "mW"),
     (Power, "2 MW", 2e6, "MW"),
+    (Conductance, "2 mA/V", 2e-3, "mA/V"),
+    (Conductance, "2 ma/v", 2e-3, "mA/V"),
+    (Conductance, "2mS", 2e-3, "mA/V"),
+    (Conductance, "650 µA/V", 650e-6, "µA/V"),
+    (Conductance, "2000 micromhos", 2e-3, "µA/V"),
+    (Conductance, "0.002 A/V", 2e-3, "A/V"),
+    (Duration, "0.1 s", 0.1, "s"),
+    (Duration, "100 ms", 0.1, "ms"),
+    (Duration, "50 µs", 50e-6, "µs"),
     (Decibels, "6 dB", 6.0, "dB"),
     (Decibels, "-6db", -6.0, "dB"),
     (Ratio, "138.6", 138.6, ""),

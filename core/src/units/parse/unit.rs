@@ -65,6 +65,16 @@ const POWER: &[Row] = &[
     (&["kw"], 3, "kW"),
     (&["uw"], -6, "µW"),
 ];
+const CONDUCTANCE: &[Row] = &[
+    (&["ma/v", "mS"], -3, "mA/V"),
+    (
+        &["ua/v", "uS", "umho", "umhos", "micromho", "micromhos"],
+        -6,
+        "µA/V",
+    ),
+    (&["a/v", "S", "mho", "mhos"], 0, "A/V"),
+];
+const DURATION: &[Row] = &[(&["s"], 0, "s"), (&["ms"], -3, "ms"), (&["us"], -6, "µs")];
 const DECIBELS: &[Row] = &[(&["db"], 0, "dB")];
 const DEPTH: &[Row] = &[(&["%"], -2, "%")];
 
@@ -77,6 +87,8 @@ const fn rows(kind: Kind) -> &'static [Row] {
         Kind::Resistance => RESISTANCE,
         Kind::Voltage => VOLTAGE,
         Kind::Power => POWER,
+        Kind::Conductance => CONDUCTANCE,
+        Kind::Duration => DURATION,
         Kind::Decibels => DECIBELS,
         Kind::Depth => DEPTH,
         Kind::Ratio | Kind::Integer | Kind::Choice => &[],

@@ -24,7 +24,7 @@ const VARIATIONS: u32 = 16;
 /// Numbers that are shown and read, for each kind.
 const NUMBERS: u32 = 40;
 
-const SHOWN_KINDS: [Kind; 10] = [
+const SHOWN_KINDS: [Kind; 12] = [
     Kind::Frequency,
     Kind::Wavelength,
     Kind::Inductance,
@@ -32,6 +32,8 @@ const SHOWN_KINDS: [Kind; 10] = [
     Kind::Resistance,
     Kind::Voltage,
     Kind::Power,
+    Kind::Conductance,
+    Kind::Duration,
     Kind::Decibels,
     Kind::Ratio,
     Kind::Depth,

@@ -34,13 +34,15 @@ pub(crate) struct WorkedOut {
 }
 
 /// Kinds whose unit says what a number is a number of.
-const KINDS_WITH_UNIT: [Kind; 8] = [
+const KINDS_WITH_UNIT: [Kind; 10] = [
     Kind::Frequency,
     Kind::Inductance,
     Kind::Capacitance,
     Kind::Resistance,
     Kind::Voltage,
     Kind::Power,
+    Kind::Conductance,
+    Kind::Duration,
     Kind::Decibels,
     Kind::Depth,
 ];

@@ -9,7 +9,7 @@ const MORE_SYMBOLS: [&str; 6] = ["A", "mA", "µA", "uA", "mm", "dBm"];
 const SORTS: [&str; 7] = ["AC", "DC", "ac", "dc", "rms", "RMS", "pp"];
 
 /// The kinds with a unit.
-const KINDS: [Kind; 9] = [
+const KINDS: [Kind; 11] = [
     Kind::Frequency,
     Kind::Wavelength,
     Kind::Inductance,
@@ -17,6 +17,8 @@ const KINDS: [Kind; 9] = [
     Kind::Resistance,
     Kind::Voltage,
     Kind::Power,
+    Kind::Conductance,
+    Kind::Duration,
     Kind::Decibels,
     Kind::Depth,
 ];
@@ -54,6 +56,10 @@ pub(super) fn end(text: &str, at: usize, spelled: bool) -> Option<usize> {
     let attached = trimmed.len() == rest.len();
     let already_apart = text[..at].ends_with(SPACES);
     if spelled && attached && !already_apart {
+        return None;
+    }
+    // "The 1930s" are no seconds.
+    if attached && matches!(letters(trimmed), "s" | "S") {
         return None;
     }
     let found = length(trimmed).or_else(|| bracketed(trimmed));
