@@ -31,6 +31,8 @@ pub struct Counts {
     pub misconceptions: usize,
     /// Problems shown.
     pub problems: usize,
+    /// Problems of earlier lessons in its recall set.
+    pub recall: usize,
     /// Terms introduced.
     pub terms: usize,
 }
@@ -59,7 +61,15 @@ impl Counts {
             worked: parts(|part| matches!(part, Part::Worked(_))),
             misconceptions: parts(|part| matches!(part, Part::Misconception(_))),
             problems: parts(|part| matches!(part, Part::Problem(_))),
+            recall: lesson.parts.iter().map(recalled).sum(),
             terms: lesson.front.introduces.terms.len(),
         }
+    }
+}
+
+fn recalled(part: &Part) -> usize {
+    match part {
+        Part::Recall(block) => block.families.len(),
+        _ => 0,
     }
 }

@@ -108,7 +108,7 @@ fn runs_of_part(part: &Part) -> Vec<&[Inline]> {
                 push_block(inner, &mut runs);
             }
         }
-        Part::Formula(_) | Part::Problem(_) => {}
+        Part::Formula(_) | Part::Problem(_) | Part::Recall(_) => {}
     }
     runs
 }

@@ -8,6 +8,7 @@ mod misconception;
 mod pairs;
 mod predict;
 mod problem;
+mod recall;
 mod worked;
 
 pub(crate) use figure::Figure;
@@ -16,6 +17,7 @@ pub(crate) use misconception::MisconceptionBlock;
 pub(crate) use pairs::Pairs;
 pub(crate) use predict::{Choice, Predict};
 pub(crate) use problem::ProblemBlock;
+pub(crate) use recall::RecallBlock;
 pub(crate) use worked::Worked;
 
 use super::block::{Block, Fence};
@@ -39,6 +41,8 @@ pub(crate) enum Part {
     Formula(FormulaBlock),
     /// A problem.
     Problem(ProblemBlock),
+    /// Problems of earlier lessons.
+    Recall(RecallBlock),
 }
 
 /// The words of a fence's first line: the block's name and what follows it.
@@ -79,6 +83,7 @@ impl Part {
             }
             "formula" => FormulaBlock::read(&opening, &fence, report).map(Self::Formula),
             "problem" => ProblemBlock::read(&opening, &fence, report).map(Self::Problem),
+            "recall" => Some(Self::Recall(RecallBlock::read(&opening, &fence, report))),
             _ => {
                 file.fault(fence.at, unknown_block(name), report);
                 None
@@ -89,7 +94,7 @@ impl Part {
 
 fn unknown_block(name: &str) -> String {
     format!(
-        "a block is a figure, predict, worked, misconception, formula or problem (got \"{name}\")"
+        "a block is a figure, predict, worked, misconception, formula, problem or recall (got \"{name}\")"
     )
 }
 

@@ -177,11 +177,11 @@ fn blocks_that_name_one_thing() {
 fn unknown_and_nested_blocks_are_refused() {
     assert_eq!(
         faults("```quiz\nx\n```\n"),
-        "l.md:1:4: a block is a figure, predict, worked, misconception, formula or problem (got \"quiz\")"
+        "l.md:1:4: a block is a figure, predict, worked, misconception, formula, problem or recall (got \"quiz\")"
     );
     assert_eq!(
         faults("Text\n\n```\nx\n```\n"),
-        "l.md:3:4: a block is a figure, predict, worked, misconception, formula or problem (got \"\")"
+        "l.md:3:4: a block is a figure, predict, worked, misconception, formula, problem or recall (got \"\")"
     );
     assert_eq!(
         faults("- a\n\n  ```formula x\n  ```\n"),

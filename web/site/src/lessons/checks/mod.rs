@@ -6,6 +6,7 @@ mod introduced;
 mod links;
 mod plain_words;
 mod quantities;
+mod recall;
 mod shape;
 mod terms;
 mod unmarked;
@@ -27,6 +28,7 @@ pub(crate) fn all(course: &Course, families: &[&str], report: &mut Report) {
     quantities::check(course, &introduced, report);
     family_texts::check(course, &introduced, report);
     shape::check(course, families, report);
+    recall::check(course, families, report);
     plain_words::check(course, report);
     unused::check(course, report);
 }

@@ -28,6 +28,8 @@ pub(crate) struct Drawing<'a> {
     pub(super) facts: RefCell<Vec<String>>,
     /// Blocks counted so far, for names that must differ.
     counted: Cell<usize>,
+    /// Problems drawn so far.
+    problems: Cell<usize>,
 }
 
 impl<'a> Drawing<'a> {
@@ -50,6 +52,7 @@ impl<'a> Drawing<'a> {
             terms: RefCell::default(),
             facts: RefCell::default(),
             counted: Cell::new(0),
+            problems: Cell::new(0),
         }
     }
 
@@ -57,6 +60,12 @@ impl<'a> Drawing<'a> {
     pub(super) fn count(&self) -> usize {
         self.counted.set(self.counted.get() + 1);
         self.counted.get()
+    }
+
+    /// The number of the next problem on the page.
+    pub(super) fn next_problem(&self) -> usize {
+        self.problems.set(self.problems.get() + 1);
+        self.problems.get()
     }
 
     /// Notes a term's link; whether it is the first.

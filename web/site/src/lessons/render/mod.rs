@@ -16,6 +16,7 @@
 //! | `section.misconception#misconception-…` with `p.belief` | a belief and its case |
 //! | `section.formula[data-formula] details` with `math` and `dl.letters` | a formula that can be skipped |
 //! | `section.problem[data-problem]` with the family as JSON, `div.on-paper` | a problem |
+//! | `section.recall` with `h2` and a `section.problem` for each family | problems of earlier lessons |
 //! | `section.carry` | the last section |
 //! | `section.sources ol` with `li#source-…`, `ul.places` | sources, and where in them |
 //! | `nav.onward` with `a.previous`, `a.next` | the lessons before and after |
@@ -33,6 +34,7 @@ mod onward;
 mod predict;
 mod problem;
 mod prose;
+mod recall;
 mod sources;
 mod worked;
 
@@ -97,6 +99,7 @@ impl Drawing<'_> {
             Part::Misconception(block) => self.belief(block),
             Part::Formula(block) => self.formula(block)?,
             Part::Problem(block) => self.problem(block)?,
+            Part::Recall(block) => self.recall(block)?,
         })
     }
 }

@@ -14,14 +14,18 @@ const SEED: u32 = 1;
 impl Drawing<'_> {
     /// A problem of a family.
     pub(super) fn problem(&self, block: &ProblemBlock) -> anyhow::Result<Markup> {
-        let registered = self.families.find(&block.family);
-        let registered =
-            registered.with_context(|| format!("no problem family {}", block.family))?;
+        self.problem_of(&block.family, SEED)
+    }
+
+    /// A problem of a family by its id; the seed is that of the problem on paper.
+    pub(super) fn problem_of(&self, id: &str, seed: u32) -> anyhow::Result<Markup> {
+        let registered = self.families.find(id);
+        let registered = registered.with_context(|| format!("no problem family {id}"))?;
         // No text of a family can end the element, whatever it holds.
-        let json = self.families.json(&block.family)?.replace('<', "\\u003c");
-        let problem = generate(&registered.family, Level::One, SEED)?;
+        let json = self.families.json(id)?.replace('<', "\\u003c");
+        let problem = generate(&registered.family, Level::One, seed)?;
         Ok(html! {
-            section.problem #{ "problem-" (block.family) } data-problem=(block.family) aria-label="A problem" {
+            section.problem #{ "problem-" (id) } data-problem=(id) aria-label={ "Problem " (self.next_problem()) } {
                 p.slip-name { "Your turn" }
                 script type="application/json" { (PreEscaped(json)) }
                 div.on-paper { (on_paper(&problem)) }

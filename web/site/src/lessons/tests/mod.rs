@@ -5,6 +5,7 @@ mod drawn;
 mod links;
 mod order;
 mod real;
+mod recall;
 mod shape;
 mod unmarked;
 
@@ -250,7 +251,7 @@ fn course(changes: &[Change<'_>], report: &mut Report) -> Course {
 fn faults(changes: &[Change<'_>]) -> String {
     faults_of(|report| {
         let course = course(changes, report);
-        checks::all(&course, &["family"], report);
+        checks::all(&course, &["family", "second"], report);
     })
 }
 

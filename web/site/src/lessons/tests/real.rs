@@ -27,7 +27,7 @@ fn lessons() -> Lessons {
 fn they_are_right_and_counted() {
     let counts: Vec<Counts> = lessons().counts().collect();
     println!(
-        "{:<34}{:>6}{:>6}{:>7}{:>6}{:>9}{:>9}{:>8}{:>9}{:>10}{:>7}",
+        "{:<34}{:>6}{:>6}{:>7}{:>6}{:>9}{:>9}{:>8}{:>9}{:>10}{:>8}{:>7}",
         "lesson",
         "words",
         "calc",
@@ -38,11 +38,12 @@ fn they_are_right_and_counted() {
         "worked",
         "beliefs",
         "problems",
+        "recall",
         "terms"
     );
     for it in &counts {
         println!(
-            "{:<34}{:>6}{:>6}{:>7}{:>6}{:>9}{:>9}{:>8}{:>9}{:>10}{:>7}",
+            "{:<34}{:>6}{:>6}{:>7}{:>6}{:>9}{:>9}{:>8}{:>9}{:>10}{:>8}{:>7}",
             it.slug,
             it.words,
             it.calc,
@@ -53,6 +54,7 @@ fn they_are_right_and_counted() {
             it.worked,
             it.misconceptions,
             it.problems,
+            it.recall,
             it.terms
         );
         assert!(it.calc > 0, "{} works nothing out", it.slug);
