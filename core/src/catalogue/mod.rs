@@ -28,6 +28,7 @@ mod expression;
 mod frequencies;
 mod gain;
 mod if_transformers;
+mod mains;
 mod modulation;
 mod parameter;
 mod refusal;
@@ -62,6 +63,7 @@ const SUBJECTS: &[Subject] = &[
     Subject::new("modulation", "Amplitude modulation", modulation::ENTRIES),
     Subject::new("detection", "Detector and AGC", detection::ENTRIES),
     Subject::new("gain", "Gain and decibels", gain::ENTRIES),
+    Subject::new("mains", "The mains", mains::ENTRIES),
 ];
 
 static ENTRIES: [Entry; count(SUBJECTS)] = gather(SUBJECTS);

@@ -14,6 +14,7 @@ pub mod coupled_pair;
 pub mod detection;
 pub mod dial_error;
 pub mod gain;
+pub mod mains;
 pub mod modulation;
 pub mod range;
 pub mod resonance;

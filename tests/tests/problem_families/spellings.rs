@@ -14,6 +14,7 @@ pub(crate) fn of(answer: &NumberAnswer) -> Vec<Typed> {
         Kind::Frequency => typed.extend(frequency(value)),
         Kind::Capacitance => typed.extend(capacitance(value)),
         Kind::Ratio => typed.extend(ratio(value)),
+        Kind::Voltage => typed.extend(voltage(value)),
         other => panic!(
             "no family asks a {} yet: add how people type one",
             other.name()
@@ -51,6 +52,17 @@ fn capacitance(farad: f64) -> Vec<Typed> {
         (format!("{} µF", number(farad / 1e-6)), None),
         (pf, Some("pF")),
         (nf, Some("nF")),
+    ]
+}
+
+fn voltage(volt: f64) -> Vec<Typed> {
+    let plain = number(volt);
+    vec![
+        (format!("{plain} V"), None),
+        (format!("{plain}v"), None),
+        (format!("{} kV", number(volt / 1e3)), None),
+        (format!("{} mV", number(volt * 1e3)), None),
+        (plain, Some("V")),
     ]
 }
 

@@ -58,13 +58,14 @@ fn reads_well(problem: &Problem, tally: &mut Tally) {
 }
 
 /// A frequency that a broadcast set can meet or an ear can hear, a capacitance that a
-/// gang can have, a ratio that a capacitor can swing.
+/// gang can have, a ratio that a capacitor can swing, a voltage that a set can hold.
 fn in_range(problem: &Problem, answer: &NumberAnswer, tally: &mut Tally) {
     let range = match answer.kind {
         Kind::Frequency if answer.value < 20e3 => 50.0..=20e3,
         Kind::Frequency => 100e3..=30e6,
         Kind::Capacitance => 5e-12..=600e-12,
         Kind::Ratio => 1.0..=30.0,
+        Kind::Voltage => 1.0..=700.0,
         other => panic!(
             "no family asks a {} yet: say which range is sane",
             other.name()
