@@ -5,6 +5,7 @@
 //! mathematics goes through `libm`, so a value has the same bits in a test, at build
 //! time and in every browser.
 #![no_std]
+#![deny(missing_docs)]
 
 extern crate alloc;
 #[cfg(test)]

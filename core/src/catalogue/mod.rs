@@ -31,6 +31,7 @@ mod if_transformers;
 mod mains;
 mod modulation;
 mod parameter;
+mod preferred_values;
 mod refusal;
 mod shared_parameters;
 mod subject;
@@ -60,6 +61,11 @@ const SUBJECTS: &[Subject] = &[
         if_transformers::ENTRIES,
     ),
     Subject::new("tracking", "Tracking", tracking::ENTRIES),
+    Subject::new(
+        "preferred-values",
+        "Preferred values",
+        preferred_values::ENTRIES,
+    ),
     Subject::new("modulation", "Amplitude modulation", modulation::ENTRIES),
     Subject::new("detection", "Detector and AGC", detection::ENTRIES),
     Subject::new("gain", "Gain and decibels", gain::ENTRIES),

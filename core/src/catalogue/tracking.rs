@@ -12,24 +12,27 @@ const EXACT_AT_THREE: &str = "exact at the three settings; the error between the
                               tracking-error. l², m², n² and K as in the notes on tracking";
 
 /// The textbook treatment of tracking.
-const RDH: &str = "F. Langford-Smith, Radiotron Designer's Handbook, 4th edition 1953, chapter \
+pub(super) const RDH: &str = "F. Langford-Smith, Radiotron Designer's Handbook, 4th edition 1953, chapter \
                    25 (cited from memory, derived again)";
 
 /// The first exact setting.
-const POINT_1: Parameter = Parameter::frequency("f1", "f_1", "the first exact dial setting");
+pub(super) const POINT_1: Parameter =
+    Parameter::frequency("f1", "f_1", "the first exact dial setting");
 
 /// The second exact setting.
-const POINT_2: Parameter = Parameter::frequency("f2", "f_2", "the second exact dial setting");
+pub(super) const POINT_2: Parameter =
+    Parameter::frequency("f2", "f_2", "the second exact dial setting");
 
 /// The third exact setting.
-const POINT_3: Parameter = Parameter::frequency("f3", "f_3", "the third exact dial setting");
+pub(super) const POINT_3: Parameter =
+    Parameter::frequency("f3", "f_3", "the third exact dial setting");
 
 /// The coil of the signal circuit.
-const SIGNAL_COIL: Parameter =
+pub(super) const SIGNAL_COIL: Parameter =
     Parameter::inductance("l-signal", "L", "the inductance of the signal circuit");
 
 /// Where the oscillator's trimmer sits.
-const ARRANGEMENT: Parameter = Parameter::choice(
+pub(super) const ARRANGEMENT: Parameter = Parameter::choice(
     "arrangement",
     "",
     "where the trimmer sits: across the coil, or across the gang",
@@ -43,12 +46,12 @@ const C_MAX: Parameter = Parameter::capacitance(
     "the whole signal capacitance at the low end",
 );
 
-fn curve(a: &Arguments<'_>) -> Result<ThreePoints, TrackingError> {
+pub(super) fn curve(a: &Arguments<'_>) -> Result<ThreePoints, TrackingError> {
     let settings = ["f1", "f2", "f3"].map(|point| a.frequency(point));
     ThreePoints::new(settings, a.frequency("if"), a.side())
 }
 
-fn parts(a: &Arguments<'_>) -> Result<OscillatorParts, TrackingError> {
+pub(super) fn parts(a: &Arguments<'_>) -> Result<OscillatorParts, TrackingError> {
     let arrangement = match a.choice("arrangement") {
         "across-gang" => Arrangement::AcrossGang,
         _ => Arrangement::AcrossCoil,
@@ -139,6 +142,22 @@ pub(super) const ENTRIES: &[Entry] = &[
         source: RDH,
         example: "tracking-error?dial=540kHz&f1=600kHz&f2=950kHz&f3=1500kHz&if=455kHz&side=above",
         function: |a| Ok(curve(a)?.error(a.frequency("dial")).to_hz()),
+        note: None,
+    },
+    Entry {
+        name: "largest-tracking-error",
+        title: "Greatest tracking error over a band",
+        symbol: r"\Delta f_\mathrm{max}",
+        formula: r"\Delta f_\mathrm{max} = \max_{f_\mathrm{low} \le f \le f_\mathrm{high}} \left|\Delta f(f)\right|",
+        parameters: &[F_LOW, F_HIGH, POINT_1, POINT_2, POINT_3, IF, SIDE],
+        result: Kind::Frequency,
+        model_error: "exact for ideal parts; without its sign",
+        source: RDH,
+        example: "largest-tracking-error?f-low=540kHz&f-high=1600kHz&f1=600kHz&f2=950kHz&f3=1500kHz&if=455kHz&side=above",
+        function: |a| {
+            let ends = ["f-low", "f-high"].map(|end| a.frequency(end));
+            Ok(curve(a)?.largest_error(ends)?.to_hz())
+        },
         note: None,
     },
     Entry {

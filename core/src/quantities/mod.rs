@@ -16,6 +16,7 @@ pub mod dial_error;
 pub mod gain;
 pub mod mains;
 pub mod modulation;
+pub mod preferred_values;
 pub mod range;
 pub mod resonance;
 pub mod selectivity;

@@ -1,7 +1,14 @@
 //! Capacitance.
 
-use super::{Kind, display};
+use super::{Kind, SPEED_OF_LIGHT, display};
 use core::fmt;
+
+/// Farads in a jar, 10/9 nF. [Admiralty Handbook of Wireless Telegraphy, 1938, p. A2]
+const JAR: f64 = 1.0 / 9e8;
+
+/// Farads in a centimetre of capacitance, the CGS unit: `10⁵/c²`, with c in metres a second;
+/// 1.112 65 pF.
+const CENTIMETRE: f64 = 1e5 / (SPEED_OF_LIGHT * SPEED_OF_LIGHT);
 
 /// A capacitance, held in farads.
 ///
@@ -36,6 +43,28 @@ impl Capacitance {
     #[must_use]
     pub const fn pf(value: f64) -> Self {
         Self(value / 1e12)
+    }
+
+    /// A capacitance of so many jars, as British naval papers count it: 10/9 nF each.
+    ///
+    /// ```
+    /// use superhet::units::Capacitance;
+    /// assert_eq!(Capacitance::jar(900.0), Capacitance::uf(1.0));
+    /// ```
+    #[must_use]
+    pub const fn jar(value: f64) -> Self {
+        Self(value * JAR)
+    }
+
+    /// A capacitance of so many centimetres, as old continental parts are marked.
+    ///
+    /// ```
+    /// use superhet::units::Capacitance;
+    /// assert_eq!(Capacitance::cm(500.0).to_string(), "556.325 pF");
+    /// ```
+    #[must_use]
+    pub const fn cm(value: f64) -> Self {
+        Self(value * CENTIMETRE)
     }
 
     /// The number of farads.

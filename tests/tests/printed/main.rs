@@ -8,6 +8,7 @@
 mod coupled_circuits;
 mod detector;
 mod modulation;
+mod preferred_values;
 mod row;
 mod spurious_responses;
 mod superhet_arithmetic;

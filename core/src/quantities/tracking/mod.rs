@@ -3,7 +3,8 @@
 //! In scope: a signal circuit and an oscillator circuit on alike sections of one gang,
 //! the oscillator with a padder in series and a trimmer in parallel, in two
 //! arrangements; exact at two or three dial settings; the error between; the best three
-//! settings. Left out: strays beyond those counted in the sections, and shaped vanes
+//! settings; what each adjuster does to the curve; what parts of preferred values cost.
+//! Left out: strays beyond those counted in the sections, and shaped vanes
 //! (a receiver's profile carries those).
 //!
 //! Symbols: `f1 f2 f3` the exact dial settings, `F` the IF, `a = f1 + f2 + f3`,
@@ -22,14 +23,19 @@
 //! F. Langford-Smith, *Radiotron Designer's Handbook*, 4th ed., ch. 25 (form from
 //! memory, derived again here).
 
+mod adjusters;
 mod best_points;
 mod error;
+mod greatest;
 mod oscillator_parts;
+mod preferred_parts;
 mod three_points;
 mod two_points;
 
+pub use adjusters::{Adjuster, sensitivity};
 pub use best_points::{BestPoints, Minimised, best_points};
 pub use error::TrackingError;
 pub use oscillator_parts::{Arrangement, OscillatorParts, gang_capacitance};
+pub use preferred_parts::{Band, PreferredCost, preferred_parts};
 pub use three_points::ThreePoints;
 pub use two_points::{padder_two_point, trimmer_two_point};

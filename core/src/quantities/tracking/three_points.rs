@@ -3,6 +3,7 @@
 use libm::sqrt;
 
 use super::TrackingError;
+use super::greatest::greatest;
 use crate::quantities::conversion::Side;
 use crate::quantities::selectivity::selectivity;
 use crate::units::{Decibels, Frequency};
@@ -89,6 +90,31 @@ impl ThreePoints {
     #[must_use]
     pub fn error(&self, dial: Frequency) -> Frequency {
         Frequency::hz(self.error_hz(dial.to_hz()))
+    }
+
+    /// The greatest error between two dial settings, without its sign.
+    ///
+    /// ```
+    /// use superhet::quantities::conversion::Side;
+    /// use superhet::quantities::tracking::ThreePoints;
+    /// use superhet::units::Frequency;
+    /// let settings = [600.0, 1000.0, 1400.0].map(Frequency::khz);
+    /// let curve = ThreePoints::new(settings, Frequency::khz(455.0), Side::Above).unwrap();
+    /// // 11.66 kHz at 1600 kHz, yet 3.99 kHz between 600 and 1400 kHz.
+    /// let greatest = |low, high| curve.largest_error([low, high].map(Frequency::khz));
+    /// assert!((greatest(540.0, 1600.0).unwrap().to_khz() - 11.66).abs() < 0.005);
+    /// assert!((greatest(600.0, 1400.0).unwrap().to_khz() - 3.99).abs() < 0.005);
+    /// ```
+    ///
+    /// # Errors
+    /// When the ends are not in order.
+    pub fn largest_error(&self, ends: [Frequency; 2]) -> Result<Frequency, TrackingError> {
+        let [low, high] = ends;
+        if high <= low {
+            return Err(TrackingError::EndsOutOfOrder { low, high });
+        }
+        let error = |dial: f64| self.error_hz(dial).abs();
+        Ok(Frequency::hz(greatest(error, low.to_hz(), high.to_hz())))
     }
 
     /// What the aerial circuit loses at a dial setting because the oscillator, not it,
