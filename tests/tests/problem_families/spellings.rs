@@ -12,7 +12,11 @@ pub(crate) fn of(answer: &NumberAnswer) -> Vec<Typed> {
     let mut typed = vec![(answer.text.clone(), None)];
     match answer.kind {
         Kind::Frequency => typed.extend(frequency(value)),
+        Kind::Wavelength => typed.extend(wavelength(value)),
+        Kind::Inductance => typed.extend(inductance(value)),
         Kind::Capacitance => typed.extend(capacitance(value)),
+        Kind::Decibels => typed.extend(decibels(value)),
+        Kind::Depth => typed.extend(depth(value)),
         Kind::Ratio => typed.extend(ratio(value)),
         Kind::Voltage => typed.extend(voltage(value)),
         other => panic!(
@@ -41,6 +45,46 @@ fn frequency(hertz: f64) -> Vec<Typed> {
     }
     typed.extend(decimal_comma(&mhz).map(|mhz| (format!("{mhz} MHz"), None)));
     typed
+}
+
+fn wavelength(metre: f64) -> Vec<Typed> {
+    let plain = number(metre);
+    vec![
+        (format!("{plain} m"), None),
+        (format!("{plain}m"), None),
+        (format!("{plain} metres"), None),
+        (plain, Some("m")),
+    ]
+}
+
+fn inductance(henry: f64) -> Vec<Typed> {
+    let (uh, mh) = (number(henry / 1e-6), number(henry / 1e-3));
+    vec![
+        (format!("{uh} µH"), None),
+        (format!("{uh}uH"), None),
+        (format!("{mh} mH"), None),
+        (uh, Some("µH")),
+        (mh, Some("mH")),
+    ]
+}
+
+fn decibels(value: f64) -> Vec<Typed> {
+    let plain = number(value);
+    vec![
+        (format!("{plain} dB"), None),
+        (format!("{plain}db"), None),
+        (plain, Some("dB")),
+    ]
+}
+
+fn depth(fraction: f64) -> Vec<Typed> {
+    let percent = number(fraction * 100.0);
+    vec![
+        (format!("{percent} %"), None),
+        (format!("{percent}%"), None),
+        (percent, Some("%")),
+        (number(fraction), None),
+    ]
 }
 
 fn capacitance(farad: f64) -> Vec<Typed> {

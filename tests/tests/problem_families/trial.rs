@@ -57,14 +57,20 @@ fn reads_well(problem: &Problem, tally: &mut Tally) {
     }
 }
 
-/// A frequency that a broadcast set can meet or an ear can hear, a capacitance that a
-/// gang can have, a ratio that a capacitor can swing, a voltage that a set can hold.
+/// A frequency that a broadcast set can meet, an ear can hear or a circuit can be wide, a
+/// wavelength of a dial, a coil and a capacitor of a set, a ratio that a capacitor can
+/// swing or a Q or a coupling can be, a weakening that can be measured, a voltage that a
+/// set can hold.
 fn in_range(problem: &Problem, answer: &NumberAnswer, tally: &mut Tally) {
     let range = match answer.kind {
-        Kind::Frequency if answer.value < 20e3 => 50.0..=20e3,
+        Kind::Frequency if answer.value < 60e3 => 50.0..=60e3,
         Kind::Frequency => 100e3..=30e6,
+        Kind::Wavelength => 10.0..=2_100.0,
+        Kind::Inductance => 1e-6..=5e-3,
         Kind::Capacitance => 5e-12..=600e-12,
-        Kind::Ratio => 1.0..=30.0,
+        Kind::Ratio => 0.002..=1_000.0,
+        Kind::Decibels => 0.1..=130.0,
+        Kind::Depth => 0.01..=1.0,
         Kind::Voltage => 1.0..=700.0,
         other => panic!(
             "no family asks a {} yet: say which range is sane",
