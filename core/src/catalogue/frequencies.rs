@@ -1,16 +1,40 @@
 //! Entries of the superhet's arithmetic; see [`conversion`].
 
 use super::shared_parameters::{DIAL, F1, F2, IF, OSCILLATOR, SIDE, SIGNAL};
-use super::{Entry, Kind, Parameter};
+use super::{Arguments, Entry, Kind, Parameter};
 use crate::quantities::conversion::{self, Sign};
 use crate::quantities::dial_error::dial_error;
 use crate::quantities::range;
+use crate::quantities::spurious_responses::pitch_slope;
 
 /// The sum is exact; only a number's own rounding is left.
 const EXACT: &str = "none: frequencies add exactly";
 
 /// The rule that every superhet is built on.
 const CONVERSION: &str = "E. W. Roddy and J. Coolen, Electronic Communications, section 7.3";
+
+/// The harmonic of the oscillator in a response.
+const M: Parameter = Parameter::integer(
+    "m",
+    "m",
+    "which harmonic of the oscillator; 0 for none",
+    range::OSCILLATOR_HARMONIC,
+);
+
+/// The sign of a response.
+const SIGN: Parameter = Parameter::choice(
+    "sign",
+    r"\pm",
+    "plus or minus the intermediate frequency",
+    &["plus", "minus"],
+);
+
+fn sign(a: &Arguments<'_>) -> Sign {
+    match a.choice("sign") {
+        "minus" => Sign::Minus,
+        _ => Sign::Plus,
+    }
+}
 
 pub(super) const ENTRIES: &[Entry] = &[
     Entry {
@@ -215,37 +239,41 @@ pub(super) const ENTRIES: &[Entry] = &[
         parameters: &[
             OSCILLATOR,
             IF,
-            Parameter::integer(
-                "m",
-                "m",
-                "which harmonic of the oscillator; 0 for none",
-                range::OSCILLATOR_HARMONIC,
-            ),
+            M,
             Parameter::integer(
                 "n",
                 "n",
                 "which harmonic of the signal",
                 range::SIGNAL_HARMONIC,
             ),
-            Parameter::choice(
-                "sign",
-                r"\pm",
-                "plus or minus the intermediate frequency",
-                &["plus", "minus"],
-            ),
+            SIGN,
         ],
         result: Kind::Frequency,
         model_error: "none in the place of a response; how strong it is depends on the mixer",
         source: "E. W. Roddy and J. Coolen, Electronic Communications, example 7.7.1, p. 236",
         example: "spurious?oscillator=1405kHz&if=455kHz&m=2&n=2&sign=minus",
         function: |a| {
-            let sign = match a.choice("sign") {
-                "minus" => Sign::Minus,
-                _ => Sign::Plus,
-            };
+            let sign = sign(a);
             let (oscillator, intermediate) = (a.frequency("oscillator"), a.frequency("if"));
             let (m, n) = (a.integer("m"), a.integer("n"));
             Ok(conversion::spurious(oscillator, intermediate, m, n, sign)?.to_hz())
+        },
+        note: None,
+    },
+    Entry {
+        name: "pitch-slope",
+        title: "How fast a whistle's pitch moves with the dial",
+        symbol: r"v",
+        formula: r"v = \left|s \pm m\right|",
+        parameters: &[M, SIGN, SIDE],
+        result: Kind::Ratio,
+        model_error: "none while the IF is made as a difference; a harmonic of the set's own IF \
+                      moves as many times as it is high",
+        source: "derived from where a response lies and what turning the oscillator does to it",
+        example: "pitch-slope?m=1&sign=plus&side=above",
+        function: |a| {
+            let slope = pitch_slope(a.integer("m"), sign(a), a.side(), false);
+            Ok(f64::from(slope))
         },
         note: None,
     },

@@ -20,5 +20,6 @@ pub mod preferred_values;
 pub mod range;
 pub mod resonance;
 pub mod selectivity;
+pub mod spurious_responses;
 pub mod tracking;
 pub mod transformer_network;
