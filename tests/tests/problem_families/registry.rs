@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 10] = [
+const REGISTERED: [(u16, &str, u8); 12] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -15,6 +15,8 @@ const REGISTERED: [(u16, &str, u8); 10] = [
     (8, "what-stands-on-the-mark", 1),
     (9, "note-of-a-breakthrough", 1),
     (10, "what-the-ear-is-told", 1),
+    (11, "where-the-if-stands", 1),
+    (12, "read-the-symptom", 1),
 ];
 
 #[test]
