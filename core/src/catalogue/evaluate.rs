@@ -167,22 +167,12 @@ fn read_number(parameter: &Parameter, typed: &str) -> Result<Value, String> {
         return Ok(Value::Number(value));
     }
     let (typed, read) = (quoted(typed), display::text(parameter.kind, value));
-    let rule = rule(parameter);
+    let rule = parameter.rule();
     Err(if typed == read {
         format!("{name} must {rule} (got \"{typed}\")")
     } else {
         format!("{name} must {rule} (got \"{typed}\", read as {read})")
     })
-}
-
-/// The parameter's range in words that follow "must".
-fn rule(parameter: &Parameter) -> String {
-    let shown = |value| display::text(parameter.kind, value);
-    match (parameter.min, parameter.max) {
-        (0.0, f64::MAX) => String::from("not be below zero"),
-        (f64::MIN_POSITIVE, f64::MAX) => String::from("be above zero"),
-        (min, max) => format!("be from {} to {}", shown(min), shown(max)),
-    }
 }
 
 fn unknown_name(name: &str) -> Refusal {

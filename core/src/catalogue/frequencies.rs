@@ -11,7 +11,7 @@ use crate::quantities::spurious_responses::pitch_slope;
 const EXACT: &str = "none: frequencies add exactly";
 
 /// The rule that every superhet is built on.
-const CONVERSION: &str = "E. W. Roddy and J. Coolen, Electronic Communications, section 7.3";
+const CONVERSION: &str = "D. Roddy and J. Coolen, Electronic Communications, section 7.3";
 
 /// The harmonic of the oscillator in a response.
 const M: Parameter = Parameter::integer(
@@ -250,7 +250,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         ],
         result: Kind::Frequency,
         model_error: "none in the place of a response; how strong it is depends on the mixer",
-        source: "E. W. Roddy and J. Coolen, Electronic Communications, example 7.7.1, p. 236",
+        source: "D. Roddy and J. Coolen, Electronic Communications, example 7.7.1, p. 236",
         example: "spurious?oscillator=1405kHz&if=455kHz&m=2&n=2&sign=minus",
         function: |a| {
             let sign = sign(a);

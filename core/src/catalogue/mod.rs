@@ -30,6 +30,7 @@ mod gain;
 mod if_transformers;
 mod mains;
 mod modulation;
+mod notes;
 mod parameter;
 mod preferred_values;
 mod refusal;
@@ -48,24 +49,27 @@ pub use evaluate::{evaluate, evaluate_with};
 pub use expression::{LONGEST, split};
 pub use parameter::Parameter;
 pub use refusal::Refusal;
-pub use subject::Subject;
+pub use subject::{Note, Subject};
 
 /// The subjects in the order in which they are listed.
 const SUBJECTS: &[Subject] = &[
-    Subject::new("frequencies", "Frequencies", frequencies::ENTRIES),
-    Subject::new("tuned-circuits", "Tuned circuits", tuned_circuits::ENTRIES),
+    Subject::new("frequencies", "Frequencies", frequencies::ENTRIES).with_notes(notes::FREQUENCIES),
+    Subject::new("tuned-circuits", "Tuned circuits", tuned_circuits::ENTRIES)
+        .with_notes(notes::TUNED_CIRCUITS),
     Subject::new("coils", "Coils and the aerial", coils::ENTRIES),
     Subject::new(
         "if-transformers",
         "IF transformers",
         if_transformers::ENTRIES,
-    ),
-    Subject::new("tracking", "Tracking", tracking::ENTRIES),
+    )
+    .with_notes(notes::IF_TRANSFORMERS),
+    Subject::new("tracking", "Tracking", tracking::ENTRIES).with_notes(notes::TRACKING),
     Subject::new(
         "preferred-values",
         "Preferred values",
         preferred_values::ENTRIES,
-    ),
+    )
+    .with_notes(notes::PREFERRED_VALUES),
     Subject::new("modulation", "Amplitude modulation", modulation::ENTRIES),
     Subject::new("detection", "Detector and AGC", detection::ENTRIES),
     Subject::new("gain", "Gain and decibels", gain::ENTRIES),

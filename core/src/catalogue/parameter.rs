@@ -5,6 +5,9 @@
 
 use super::{Kind, carried};
 use crate::quantities::range::{self, Range};
+use crate::units::display;
+use alloc::format;
+use alloc::string::String;
 
 /// What a quantity is worked out from.
 ///
@@ -144,6 +147,24 @@ impl Parameter {
     #[must_use]
     pub fn is_radio(&self) -> bool {
         self.kind == Kind::Frequency && self.min >= range::RADIO.least
+    }
+
+    /// The range in words that follow "must": "be above zero", "be from 1 to 8". A choice
+    /// has none.
+    ///
+    /// ```
+    /// use superhet::catalogue::find;
+    /// let dial = find("oscillator").unwrap().parameter("dial").unwrap();
+    /// assert_eq!(dial.rule(), "be from 1 kHz to 1000 MHz");
+    /// ```
+    #[must_use]
+    pub fn rule(&self) -> String {
+        let shown = |value| display::text(self.kind, value);
+        match (self.min, self.max) {
+            (0.0, f64::MAX) => String::from("not be below zero"),
+            (f64::MIN_POSITIVE, f64::MAX) => String::from("be above zero"),
+            (min, max) => format!("be from {} to {}", shown(min), shown(max)),
+        }
     }
 
     /// The same parameter with another range: `Parameter::decibels(…).within(range::DROP)`.

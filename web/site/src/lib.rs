@@ -38,4 +38,5 @@ pub mod sources;
 pub mod testing;
 pub mod tools;
 pub mod wasm;
+mod wording;
 pub mod write;

@@ -22,13 +22,14 @@ const TABS: [(&str, &str); 3] = [
     ("about/", "About"),
 ];
 
-/// What the foot of each page leads to: (section of the page about the site, words).
-const FOOT_LINKS: [(&str, &str); 5] = [
-    ("caution", "Cautions"),
-    ("privacy", "Privacy"),
-    ("accuracy", "Accuracy"),
-    ("sources", "Sources"),
-    ("licences", "Licences"),
+/// What the foot of each page leads to: (path, words).
+const FOOT_LINKS: [(&str, &str); 6] = [
+    ("formulas/", "Formulas"),
+    ("about/#caution", "Cautions"),
+    ("about/#privacy", "Privacy"),
+    ("about/#accuracy", "Accuracy"),
+    ("about/#sources", "Sources"),
+    ("about/#licences", "Licences"),
 ];
 
 /// A whole page as text: head, header, main, footer.
@@ -167,8 +168,8 @@ fn footer(links: &Links<'_>) -> Markup {
                         "Code under MIT or Apache 2.0, lessons under CC BY 4.0."
                     }
                     ul.foot-links {
-                        @for (id, words) in FOOT_LINKS {
-                            li { a href=(links.page(&format!("about/#{id}"))) { (words) } }
+                        @for (path, words) in FOOT_LINKS {
+                            li { a href=(links.page(path)) { (words) } }
                         }
                     }
                 }

@@ -18,7 +18,7 @@ mod givens;
 mod lesson;
 mod lists;
 mod markdown;
-mod mathml;
+pub(crate) mod mathml;
 mod printed;
 mod prose;
 mod render;

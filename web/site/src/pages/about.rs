@@ -25,7 +25,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 (contents())
                 (caution(site))
                 (claims())
-                (accuracy())
+                (accuracy(site))
                 (privacy())
                 (keeping())
                 (no_network(site))
@@ -94,7 +94,8 @@ fn claims() -> Markup {
     }
 }
 
-fn accuracy() -> Markup {
+fn accuracy(site: &Site<'_>) -> Markup {
+    let links = site.links("about/");
     html! {
         (heading("accuracy"))
         p {
@@ -110,6 +111,10 @@ fn accuracy() -> Markup {
             "capacitors and dials have tolerances, valves age, and the last hands to turn a core "
             "may not have been careful ones. Use the figures here to know what to expect, and a "
             "meter to know what is."
+        }
+        p {
+            a href=(links.page("formulas/")) { "Every formula" }
+            " is on one page, with its limits, how far it can be wrong, and its source."
         }
         p {
             "Rules of the trade that no publication was found for are marked "
@@ -214,7 +219,9 @@ fn licences(site: &Site<'_>) -> Markup {
         }
         p {
             "Headings are set in Besley, © 2020 The Besley Project Authors, under the "
-            a href=(links.file("besley-licence.txt")) { "SIL Open Font Licence 1.1" } "."
+            a href=(links.file("besley-licence.txt")) { "SIL Open Font Licence 1.1" }
+            ". Formulas are set in a part of Noto Sans Math, © 2022 Google LLC, under "
+            a href=(links.file("noto-sans-math-licence.txt")) { "the same licence" } "."
         }
     }
 }

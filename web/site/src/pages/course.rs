@@ -60,6 +60,10 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                         }
                     }
                 }
+                p {
+                    "For those who like them, " a href=(links.page("formulas/")) { "all the formulas" }
+                    " stand on a page of their own. No lesson needs them."
+                }
                 (listing::data(&lessons, &links))
             }
         },

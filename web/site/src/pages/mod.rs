@@ -2,6 +2,7 @@
 
 mod about;
 mod course;
+pub(crate) mod formulas;
 mod home;
 pub mod home_screen;
 mod listing;
@@ -23,6 +24,7 @@ pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
         home::page(site),
         course::page(site),
         lookup::page(site),
+        formulas::page(site)?,
         about::page(site),
         not_found::page(site),
     ];

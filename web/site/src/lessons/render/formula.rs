@@ -3,6 +3,8 @@
 use super::Drawing;
 use crate::lessons::blocks::FormulaBlock;
 use crate::lessons::mathml::{Display, mathml};
+use crate::pages::formulas;
+use crate::wording::inside_sentence;
 use anyhow::{Context, anyhow};
 use maud::{Markup, PreEscaped, html};
 use superhet::catalogue::{Entry, find};
@@ -17,12 +19,17 @@ impl Drawing<'_> {
         Ok(html! {
             section.formula data-formula=(entry.name) {
                 details {
-                    summary { "The formula, for those who like one: " (lower(entry.title)) }
+                    summary { "The formula, for those who like one: " (inside_sentence(entry.title)) }
                     (formula)
                     dl.letters {
                         @for (letter, meaning) in &letters {
                             dt { (letter) }
                             dd { (meaning) }
+                        }
+                    }
+                    p {
+                        a href=(self.links.page(&format!("{}#{}", formulas::PATH, entry.name))) {
+                            "Its limits, an example and its source"
                         }
                     }
                 }
@@ -33,7 +40,7 @@ impl Drawing<'_> {
 
 /// The result's letter and those of the parameters, each with its meaning.
 fn letters(entry: &Entry) -> anyhow::Result<Vec<(Markup, String)>> {
-    let result = std::iter::once((entry.symbol, lower(entry.title)));
+    let result = std::iter::once((entry.symbol, inside_sentence(entry.title)));
     let parameters = entry.parameters.iter();
     let parameters = parameters.map(|parameter| (parameter.symbol, parameter.meaning.to_owned()));
     result
@@ -46,16 +53,4 @@ fn draw(latex: &str, display: Display) -> anyhow::Result<Markup> {
     mathml(latex, display)
         .map(PreEscaped)
         .map_err(|error| anyhow!(error))
-}
-
-/// A title inside a sentence: "Oscillator frequency" becomes "oscillator frequency", "IF
-/// rejection" stays.
-fn lower(title: &str) -> String {
-    let mut letters = title.chars();
-    match (letters.next(), letters.clone().next()) {
-        (Some(first), Some(second)) if second.is_lowercase() => {
-            first.to_lowercase().chain(letters).collect()
-        }
-        _ => title.to_owned(),
-    }
 }

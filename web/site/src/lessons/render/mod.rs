@@ -54,7 +54,7 @@ pub(crate) fn page(drawing: &Drawing<'_>) -> anyhow::Result<Page> {
         path: lesson.path(),
         title: lesson.plain_title(),
         description: head::description(lesson),
-        styles: &["lesson.css", "study.css"],
+        styles: &["lesson.css", "study.css", "math.css"],
         program: Program::Study,
         main: article(drawing)?,
     })
