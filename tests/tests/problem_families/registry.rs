@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 12] = [
+const REGISTERED: [(u16, &str, u8); 16] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -17,6 +17,10 @@ const REGISTERED: [(u16, &str, u8); 12] = [
     (10, "what-the-ear-is-told", 1),
     (11, "where-the-if-stands", 1),
     (12, "read-the-symptom", 1),
+    (13, "depth-from-the-wave", 1),
+    (14, "room-of-a-station", 1),
+    (15, "width-of-a-circuit", 1),
+    (16, "decibels-and-times", 1),
 ];
 
 #[test]

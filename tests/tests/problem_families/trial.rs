@@ -63,7 +63,7 @@ fn reads_well(problem: &Problem, tally: &mut Tally) {
 /// set can hold.
 fn in_range(problem: &Problem, answer: &NumberAnswer, tally: &mut Tally) {
     let range = match answer.kind {
-        Kind::Frequency if answer.value < 60e3 => 50.0..=60e3,
+        Kind::Frequency if answer.value < 100e3 => 50.0..=100e3,
         Kind::Frequency => 100e3..=30e6,
         Kind::Wavelength => 10.0..=2_100.0,
         Kind::Inductance => 1e-6..=5e-3,
@@ -71,7 +71,7 @@ fn in_range(problem: &Problem, answer: &NumberAnswer, tally: &mut Tally) {
         Kind::Ratio => 0.002..=1_000.0,
         Kind::Decibels => 0.1..=130.0,
         Kind::Depth => 0.01..=1.0,
-        Kind::Voltage => 1.0..=700.0,
+        Kind::Voltage => 0.05..=700.0,
         other => panic!(
             "no family asks a {} yet: say which range is sane",
             other.name()
