@@ -1,8 +1,27 @@
 // Brings lessons, course and first page alive. On failure the page stays what it is: text.
-startWasm("study").then((study) => {
+
+const later = (act) => new Promise(act);
+const pause = (milliseconds) => later((resolve) => setTimeout(resolve, milliseconds));
+
+// Words and figures come first: the program is asked for once they are painted. A page in
+// the background is not painted, and need not wait for it.
+const loaded = later((resolve) => {
+  if (document.readyState === "complete") resolve();
+  else addEventListener("load", resolve, { once: true });
+});
+const painted = () => later((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+
+// One part at a time, so that a press or a scroll in between is answered at once.
+async function bringAlive() {
+  await loaded;
+  await Promise.race([painted(), pause(300)]);
+  const study = await startWasm("study");
   study.start();
+  while (study.next()) await pause(0);
   document.body.dataset.ready = "";
-}).catch((error) => {
+}
+
+bringAlive().catch((error) => {
   document.body.dataset.stopped = "";
   console.warn("The page stays as text:", error);
 });

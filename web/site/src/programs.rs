@@ -75,10 +75,10 @@ pub fn tags(program: Program, links: &Links<'_>, portable: bool) -> Markup {
                 script defer src=(links.asset(&format!("{name}.js"))) {}
             } @else {
                 @let wasm = links.asset(&format!("{name}.wasm"));
-                // A lesson can be read before its program is there; the look-up is its program.
-                @let priority = (program == Program::Study).then_some("low");
-                link rel="preload" as="fetch" type="application/wasm" href=(wasm)
-                    fetchpriority=[priority] crossorigin;
+                // The look-up is its program; a lesson is read before its program is there.
+                @if program == Program::Lookup {
+                    link rel="preload" as="fetch" type="application/wasm" href=(wasm) crossorigin;
+                }
                 script defer src=(links.asset(&format!("{name}.js"))) data-wasm=(wasm) {}
             }
         }

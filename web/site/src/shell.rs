@@ -15,6 +15,9 @@ const MARK: &str = include_str!("../../pages/icons/source/mark.svg");
 /// Paper and night, as `base.css` has them, for the browser's own bar.
 const THEME_COLOURS: [(&str, &str); 2] = [("light", "#efe5d0"), ("dark", "#0e1116")];
 
+/// The face of headings, which every page but the look-up sets.
+const HEADING_FACE: &str = "besley-semibold-latin.woff2";
+
 /// The tabs at the head of each page: (path, words). Only pages that exist stand here.
 const TABS: [(&str, &str); 3] = [
     ("lessons/", "Lessons"),
@@ -79,6 +82,11 @@ fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
             link rel="stylesheet" href=(links.asset("base.css"));
             @for style in page.styles {
                 link rel="stylesheet" href=(links.asset(style));
+            }
+            // Named here, the heading face comes with the style sheets and not after them.
+            @if page.program != Program::Lookup && !portable {
+                link rel="preload" as="font" type="font/woff2" href=(links.asset(HEADING_FACE))
+                    crossorigin;
             }
             (icons(page.program, links, portable))
             (programs::tags(page.program, links, portable))

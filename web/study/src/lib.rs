@@ -40,11 +40,21 @@ mod tick;
 
 use wasm_bindgen::prelude::wasm_bindgen;
 
-/// Brings the page alive. Called once, by the page's script.
+/// Makes ready to bring the page alive. Called once, by the page's script.
 ///
 /// # Errors
 /// When there is no page to bring alive.
 #[wasm_bindgen]
 pub fn start() -> Result<(), wasm_bindgen::JsValue> {
     page::start()
+}
+
+/// Brings the next part of the page alive and says whether more is to come. One part a call:
+/// the script lets the page breathe between them.
+///
+/// # Errors
+/// When the page was not started, or cannot be written to.
+#[wasm_bindgen]
+pub fn next() -> Result<bool, wasm_bindgen::JsValue> {
+    page::next_part()
 }

@@ -13,6 +13,7 @@ use crate::problem::LiveProblem;
 use crate::stop::stop;
 use crate::tick::Tick;
 use std::cell::RefCell;
+use std::collections::VecDeque;
 use superhet::problems::ProblemCode;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, Event, HtmlInputElement, PageTransitionEvent};
@@ -23,10 +24,11 @@ thread_local! {
     static PAGE: RefCell<Option<Page>> = const { RefCell::new(None) };
 }
 
-/// Everything of this page that is alive.
+/// Everything of this page that is alive, and what is still to be.
 struct Page {
     kept: Kept,
     carrying: Carrying,
+    waiting: VecDeque<(Part, Element)>,
     figures: Vec<LiveFigure>,
     predictions: Vec<Prediction>,
     problems: Vec<LiveProblem>,
@@ -34,35 +36,68 @@ struct Page {
     _listeners: Vec<Listener>,
 }
 
-/// Finds what the page holds and brings it alive.
+/// What a page can hold that comes alive.
+#[derive(Clone, Copy)]
+enum Part {
+    Figure,
+    Prediction,
+    Problem,
+    Tick,
+}
+
+/// The parts in the order they come alive, and where they are found.
+const PARTS: [(Part, &str); 4] = [
+    (Part::Figure, "figure[data-figure]"),
+    (Part::Prediction, "section.predict"),
+    (Part::Problem, "section[data-problem]"),
+    (Part::Tick, "article[data-lesson]"),
+];
+
+/// Finds what the page holds and makes ready to bring it alive.
 pub(crate) fn start() -> Result<()> {
     std::panic::set_hook(Box::new(|_| stop()));
-    let kept = Kept::open()?;
-    let mut page = Page {
-        figures: alive("figure[data-figure]", LiveFigure::mount)?,
-        predictions: alive("section.predict", Prediction::mount)?,
-        problems: alive("section[data-problem]", LiveProblem::mount)?,
-        ticks: alive("article[data-lesson]", |lesson| Tick::mount(&lesson, &kept))?,
+    let page = Page {
+        kept: Kept::open()?,
         carrying: Carrying::default(),
-        kept,
+        waiting: found()?,
+        figures: Vec::new(),
+        predictions: Vec::new(),
+        problems: Vec::new(),
+        ticks: Vec::new(),
         _listeners: listeners()?,
     };
-    page.show_notebook()?;
-    page.follow_link()?;
     PAGE.with(|slot| slot.replace(Some(page)));
     Ok(())
 }
 
-/// Everything that matches, brought alive; what cannot be stays as it is.
-fn alive<T>(selector: &str, mount: impl Fn(Element) -> Result<T>) -> Result<Vec<T>> {
-    let mut living = Vec::new();
-    for root in all_of_page(selector)? {
-        match mount(root.clone()) {
-            Ok(one) => living.push(one),
-            Err(error) => explain(&root, &error)?,
-        }
+/// Everything of the page that can come alive.
+fn found() -> Result<VecDeque<(Part, Element)>> {
+    let mut found = VecDeque::new();
+    for (part, selector) in PARTS {
+        found.extend(all_of_page(selector)?.into_iter().map(|root| (part, root)));
     }
-    Ok(living)
+    Ok(found)
+}
+
+/// Brings the next part alive; what cannot be stays as it is. Says whether more is to come:
+/// the last step shows the notebook and does what the address asks for.
+pub(crate) fn next_part() -> Result<bool> {
+    PAGE.with_borrow_mut(|slot| {
+        let page = slot.as_mut().ok_or(JsValue::NULL)?;
+        match page.waiting.pop_front() {
+            Some((part, root)) => {
+                if let Err(error) = page.mount(part, root.clone()) {
+                    explain(&root, &error)?;
+                }
+                Ok(true)
+            }
+            None => {
+                page.show_notebook()?;
+                page.follow_link()?;
+                Ok(false)
+            }
+        }
+    })
 }
 
 /// Says under an element why it is not alive.
@@ -124,6 +159,16 @@ fn with_page(act: impl FnOnce(&mut Page) -> Result<()>) {
 }
 
 impl Page {
+    fn mount(&mut self, part: Part, root: Element) -> Result<()> {
+        match part {
+            Part::Figure => self.figures.push(LiveFigure::mount(root)?),
+            Part::Prediction => self.predictions.push(Prediction::mount(root)?),
+            Part::Problem => self.problems.push(LiveProblem::mount(root)?),
+            Part::Tick => self.ticks.push(Tick::mount(&root, &self.kept)?),
+        }
+        Ok(())
+    }
+
     fn input(&mut self, target: &Element) -> Result<()> {
         let Some(input) = target.dyn_ref::<HtmlInputElement>() else {
             return Ok(());
