@@ -57,6 +57,33 @@ fn slot(inside: &str) -> Result<Piece<'_>, String> {
     Ok(Piece::Slot { name, form })
 }
 
+/// Units that stay with their numbers.
+const UNITS: [&str; 20] = [
+    "Hz", "kHz", "MHz", "kc/s", "Mc/s", "m", "pF", "nF", "µF", "µH", "mH", "kΩ", "MΩ", "ohm", "V",
+    "mV", "W", "kW", "times", "dB",
+];
+
+/// The text with no line's end between a number and its unit: no-break spaces there.
+///
+/// ```
+/// let whole = superhet::problems::text::unbroken("Set it to 525 kHz, 3 times.");
+/// assert_eq!(whole, "Set it to 525\u{a0}kHz, 3\u{a0}times.");
+/// ```
+pub fn unbroken(text: &str) -> String {
+    let mut whole = String::with_capacity(text.len());
+    let mut before = "";
+    for (place, word) in text.split(' ').enumerate() {
+        if place > 0 {
+            let unit = UNITS.contains(&word.trim_end_matches(['.', ',', '?', ';', ':', ')']));
+            let counted = before.ends_with(|letter: char| letter.is_ascii_digit());
+            whole.push(if unit && counted { '\u{a0}' } else { ' ' });
+        }
+        whole.push_str(word);
+        before = word;
+    }
+    whole
+}
+
 /// The text with its slots filled; an error names the slot that could not be.
 pub fn fill(text: &str, scope: &Scope) -> Result<String, String> {
     let mut filled = String::with_capacity(text.len());

@@ -85,7 +85,7 @@ pub enum Sign {
 /// # Errors
 /// With the oscillator below, the dial must be above F, or nothing is left to run at.
 ///
-/// [E. W. Roddy and J. Coolen, Electronic Communications, example 7.3.1, p. 227]
+/// [D. Roddy and J. Coolen, Electronic Communications, example 7.3.1, p. 227]
 ///
 /// ```
 /// use superhet::quantities::conversion::{Side, oscillator};
@@ -158,7 +158,7 @@ pub fn image_is_a_sum(dial: Frequency, intermediate: Frequency, side: Side) -> b
 /// The difference that the mixer makes, |signal − oscillator|; 0 Hz where they are the
 /// same.
 ///
-/// [E. W. Roddy and J. Coolen, Electronic Communications, section 7.3]
+/// [D. Roddy and J. Coolen, Electronic Communications, section 7.3]
 ///
 /// ```
 /// use superhet::quantities::conversion::difference;
@@ -295,7 +295,7 @@ pub fn image_whistle(oscillator: Frequency, first: Frequency, second: Frequency)
 /// # Errors
 /// m·oscillator − F must be above zero, and n must not be 0.
 ///
-/// [E. W. Roddy and J. Coolen, Electronic Communications, example 7.7.1, p. 236]
+/// [D. Roddy and J. Coolen, Electronic Communications, example 7.7.1, p. 236]
 ///
 /// ```
 /// use superhet::quantities::conversion::{Sign, spurious};
@@ -360,7 +360,7 @@ pub fn frequency_ratio(lowest: Frequency, highest: Frequency) -> Result<Ratio, C
 /// # Errors
 /// The highest frequency must be above the lowest.
 ///
-/// [E. W. Roddy and J. Coolen, Electronic Communications, example 7.4.1: 8.463 for 550
+/// [D. Roddy and J. Coolen, Electronic Communications, example 7.4.1: 8.463 for 550
 /// to 1600 kHz]
 ///
 /// ```

@@ -65,7 +65,7 @@ impl Printed {
         if !self.is_bare(kind) {
             parse::value(kind, &self.text, None).map_err(|error| error.sentence())?;
         }
-        let half = HALF * 10_f64.powi(-i32::try_from(self.decimals).unwrap_or(i32::MAX));
+        let half = HALF * libm::exp10(-(self.decimals as f64));
         let one = self.bound(kind, self.number - half)?;
         let other = self.bound(kind, self.number + half)?;
         let (low, high) = if one <= other {

@@ -4,6 +4,7 @@
 use super::desk::Desk;
 use figures::escape;
 use superhet::problems::problem::{Answer, Choice, NumberAnswer, Part};
+use superhet::problems::text::unbroken;
 use superhet::problems::{Marking, Verdict};
 
 /// The desk: the scene, room for the parts, and what can be done afterwards.
@@ -123,25 +124,9 @@ fn choices_for(choices: &[Choice], id: &str) -> String {
     html
 }
 
-/// Units that stay with their numbers.
-const UNITS: [&str; 12] = [
-    "Hz", "kHz", "MHz", "kc/s", "m", "pF", "nF", "µF", "µH", "mH", "times", "dB",
-];
-
 /// A text as HTML, with no line's end between a number and its unit.
 fn words(text: &str) -> String {
-    let mut html = String::with_capacity(text.len());
-    let mut before = "";
-    for (place, word) in text.split(' ').enumerate() {
-        if place > 0 {
-            let unit = UNITS.contains(&word.trim_end_matches(['.', ',', '?', ';', ':']));
-            let counted = before.ends_with(|letter: char| letter.is_ascii_digit());
-            html.push(if unit && counted { '\u{a0}' } else { ' ' });
-        }
-        html.push_str(&escape(word));
-        before = word;
-    }
-    html
+    escape(&unbroken(text))
 }
 
 /// What is said about an answer.

@@ -2,10 +2,10 @@
 
 use super::Drawing;
 use crate::lessons::blocks::ProblemBlock;
-use crate::lessons::scan::numbers_with_unit;
 use anyhow::Context;
 use maud::{Markup, PreEscaped, html};
 use superhet::problems::problem::{Answer, Part};
+use superhet::problems::text::unbroken;
 use superhet::problems::{Level, Problem, generate};
 
 /// The seed of the problem that stands on the page; which one it is does not matter.
@@ -37,23 +37,23 @@ impl Drawing<'_> {
 /// A problem that is worked on paper: hints, answers and steps are folded away.
 fn on_paper(problem: &Problem) -> Markup {
     html! {
-        p.scene { (whole(&problem.scene)) }
+        p.scene { (unbroken(&problem.scene)) }
         @for part in &problem.parts {
-            p.question { (whole(&part.ask)) }
+            p.question { (unbroken(&part.ask)) }
             @match &part.answer {
-                Answer::Number(number) => p.precision { "Answer " (whole(&number.precision_text)) "." },
+                Answer::Number(number) => p.precision { "Answer " (unbroken(&number.precision_text)) "." },
                 Answer::Choice(choices) => ul.options { @for choice in choices { li { (choice.text) } } },
             }
             @for (index, hint) in part.hints.iter().enumerate() {
                 details.hint {
                     summary { @if index == 0 { "A hint" } @else { "Another hint" } }
-                    p { (whole(hint)) }
+                    p { (unbroken(hint)) }
                 }
             }
             details.answer {
                 summary { "Answer and steps" }
                 (answer(part))
-                ol.steps { @for step in &part.steps { li { (whole(step)) } } }
+                ol.steps { @for step in &part.steps { li { (unbroken(step)) } } }
             }
         }
     }
@@ -70,17 +70,4 @@ fn answer(part: &Part) -> Markup {
             },
         }
     }
-}
-
-/// The words, with no line's end between a number and its unit.
-fn whole(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    let mut at = 0;
-    for range in numbers_with_unit(text) {
-        out.push_str(&text[at..range.start]);
-        out.push_str(&text[range.clone()].replace(' ', "\u{a0}"));
-        at = range.end;
-    }
-    out.push_str(&text[at..]);
-    out
 }
