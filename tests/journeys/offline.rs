@@ -23,6 +23,7 @@ async fn every_page_opens_without_a_network_after_the_first_visit() -> Result<()
             visit.server.stop();
             for route in &routes {
                 visit.open(route).await?;
+                visit.ready().await?;
                 // The words as they stand, since a heading may be hidden from sight.
                 let heading: String = visit
                     .script("return document.querySelector('h1')?.textContent.trim() ?? ''")
@@ -35,7 +36,7 @@ async fn every_page_opens_without_a_network_after_the_first_visit() -> Result<()
             }
             visit.open("about/?asked=something#licences").await?;
             visit.element("#licences").await?;
-            Ok(())
+            visit.ready().await
         })
         .await?;
     }

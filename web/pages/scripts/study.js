@@ -21,7 +21,19 @@ async function bringAlive() {
   document.body.dataset.ready = "";
 }
 
+// A page that is left while its program is on the way may lose it: no fault to report, and
+// one to mend when the reader comes back to the page as it was.
+let leaving = false;
+let lost = false;
+addEventListener("pagehide", () => { leaving = true; });
+addEventListener("pageshow", () => {
+  leaving = false;
+  if (lost) location.reload();
+});
+
 bringAlive().catch((error) => {
+  lost = leaving;
+  if (lost) return;
   document.body.dataset.stopped = "";
   console.warn("The page stays as text:", error);
 });

@@ -27,8 +27,9 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 div {
                     h1 { "Know what each adjustment is for, before you put a tool to it." }
                     p.lead {
-                        "This notebook teaches how an AM superhet receiver works: its frequencies, "
-                        "its curves and its faults. "
+                        "Most valve radios are superhets: before anything else, the set moves "
+                        "the station you want to one frequency of its own. "
+                        "This notebook teaches how that works and how it goes wrong. "
                         "Then it gives you the right figures for the set on your bench."
                     }
                     (next_step(&links, &lessons))
@@ -78,8 +79,8 @@ fn doors(links: &Links<'_>) -> Markup {
                     (PreEscaped(LENS))
                     span.what { "Look up" }
                     span {
-                        "At the bench: where the oscillator runs for this dial setting, and "
-                        "where the image hides."
+                        "At the bench with a set: type what the dial says, read what its "
+                        "oscillator should run at, and where else a station can come in."
                     }
                 }
             }
