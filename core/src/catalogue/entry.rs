@@ -5,8 +5,8 @@ use alloc::string::String;
 
 /// A quantity: what it is called, what it is worked out from and how.
 ///
-/// In wasm the texts `title`, `symbol`, `formula`, `model_error`, `source` and `example`
-/// are empty.
+/// In wasm the texts `title`, `symbol`, `formula`, `model_error` and `source` are empty, and
+/// `example` too unless the feature `examples` is on.
 #[derive(Clone, Copy, Debug)]
 pub struct Entry {
     /// The name in expressions: lower case and hyphens.

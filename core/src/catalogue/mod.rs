@@ -124,12 +124,22 @@ const fn count(subjects: &[Subject]) -> usize {
 
 /// A text about a quantity as a program carries it. What runs in a page works quantities
 /// out and shows none of these texts, and they would be a fifth of what a page loads: in
-/// wasm they are empty. Examples stay, since the bit grid is made of them.
+/// wasm they are empty. Examples are carried where the feature `examples` asks for them,
+/// since the bit grid is made of them.
 const fn carried(text: &'static str) -> &'static str {
     if cfg!(target_arch = "wasm32") {
         ""
     } else {
         text
+    }
+}
+
+/// An example as a program carries it.
+const fn example_carried(text: &'static str) -> &'static str {
+    if cfg!(feature = "examples") {
+        text
+    } else {
+        carried(text)
     }
 }
 
@@ -141,6 +151,7 @@ const fn entry_carried(entry: Entry) -> Entry {
         formula: carried(entry.formula),
         model_error: carried(entry.model_error),
         source: carried(entry.source),
+        example: example_carried(entry.example),
         ..entry
     }
 }

@@ -43,6 +43,7 @@ pub(crate) use sources::Cited;
 
 use super::block::Block;
 use super::blocks::Part;
+use super::lesson::Lesson;
 use crate::page::{Page, Program};
 use maud::{Markup, html};
 use pulldown_cmark::HeadingLevel;
@@ -54,10 +55,20 @@ pub(crate) fn page(drawing: &Drawing<'_>) -> anyhow::Result<Page> {
         path: lesson.path(),
         title: lesson.plain_title(),
         description: head::description(lesson),
-        styles: &["lesson.css", "study.css", "math.css"],
+        styles: styles(lesson),
         program: Program::Study,
         main: article(drawing)?,
     })
+}
+
+/// The style sheets of a lesson: that of formulas only where there is one.
+fn styles(lesson: &Lesson) -> &'static [&'static str] {
+    let formula = |part: &Part| matches!(part, Part::Formula(_));
+    if lesson.parts.iter().any(formula) {
+        &["lesson.css", "study.css", "math.css"]
+    } else {
+        &["lesson.css", "study.css"]
+    }
 }
 
 fn article(drawing: &Drawing<'_>) -> anyhow::Result<Markup> {
