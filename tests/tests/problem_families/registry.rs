@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 17] = [
+const REGISTERED: [(u16, &str, u8); 21] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -22,6 +22,10 @@ const REGISTERED: [(u16, &str, u8); 17] = [
     (15, "width-of-a-circuit", 1),
     (16, "decibels-and-times", 1),
     (17, "what-the-other-end-does", 1),
+    (18, "shape-of-the-window", 1),
+    (19, "how-closely-coupled", 1),
+    (20, "pair-against-one", 1),
+    (21, "window-of-the-set", 1),
 ];
 
 #[test]
