@@ -3,6 +3,7 @@
 mod budgets;
 mod elsewhere;
 mod every_page;
+mod formulas;
 mod harness;
 mod home;
 mod lesson;
