@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 21] = [
+const REGISTERED: [(u16, &str, u8); 25] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -26,6 +26,10 @@ const REGISTERED: [(u16, &str, u8); 21] = [
     (19, "how-closely-coupled", 1),
     (20, "pair-against-one", 1),
     (21, "window-of-the-set", 1),
+    (22, "ghost-by-its-pace", 1),
+    (23, "ghost-by-a-harmonic", 1),
+    (24, "oscillator-off-its-place", 1),
+    (25, "which-end-which-adjuster", 1),
 ];
 
 #[test]
