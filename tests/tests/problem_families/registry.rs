@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 25] = [
+const REGISTERED: [(u16, &str, u8); 29] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -30,6 +30,10 @@ const REGISTERED: [(u16, &str, u8); 25] = [
     (23, "ghost-by-a-harmonic", 1),
     (24, "oscillator-off-its-place", 1),
     (25, "which-end-which-adjuster", 1),
+    (26, "what-is-on-it", 1),
+    (27, "who-does-it", 1),
+    (28, "what-comes-next", 1),
+    (29, "two-places-of-a-trimmer", 1),
 ];
 
 #[test]
