@@ -9,7 +9,7 @@ mod counts;
 mod needs;
 mod step;
 
-use crate::tools::{NodeTools, find, install, node_tools};
+use crate::tools::{NodeTools, find, install, node_tools, python};
 use crate::wasm::{TARGET, Wasm, cargo, compile, target_folder};
 use anyhow::{Context, Result, bail};
 use builds::Builds;
@@ -34,10 +34,12 @@ const WASM_PATIENCE: &str = "600";
 pub fn run(root: &Path) -> Result<()> {
     install(&needs::NEEDS)?;
     let tools = node_tools(root, NodeTools::Few)?;
+    let python = python(root)?;
     let (building, builds) = step::timed("build", || build(root))?;
     let steps = [
         building,
         step::tests("native", &mut native(root)),
+        step::tests("references", &mut references(root, &python)),
         step::tests("wasm", &mut wasm(root)?),
         step::tests("journeys", &mut journeys(root, &builds, &tools)),
     ];
@@ -54,6 +56,17 @@ fn native(root: &Path) -> Command {
     command
         .current_dir(root)
         .args(["test", "--workspace", "--no-fail-fast"]);
+    command
+}
+
+/// What other programs say of the same circuits, made anew.
+fn references(root: &Path, python: &Path) -> Command {
+    let mut command = Command::new(cargo());
+    command
+        .current_dir(root)
+        .args(["test", "--package", "checks", "--features", "references"])
+        .args(["--test", "regenerated", "--", "--nocapture"])
+        .env("BEFORE_THE_BENCH_PYTHON", python);
     command
 }
 
