@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 29] = [
+const REGISTERED: [(u16, &str, u8); 34] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -34,6 +34,11 @@ const REGISTERED: [(u16, &str, u8); 29] = [
     (27, "who-does-it", 1),
     (28, "what-comes-next", 1),
     (29, "two-places-of-a-trimmer", 1),
+    (30, "card-of-a-set", 1),
+    (31, "when-it-answers-otherwise", 1),
+    (32, "what-agc-does", 1),
+    (33, "both-ends-of-a-dial", 1),
+    (34, "how-deep-a-detector-follows", 1),
 ];
 
 #[test]
