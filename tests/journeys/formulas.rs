@@ -62,6 +62,12 @@ async fn a_formula_can_be_linked_to_and_reached_by_keyboard() -> Result<()> {
         let there = "const top = document.getElementById('image-rejection') \
             .getBoundingClientRect().top; return top >= 0 && top < innerHeight";
         visit.until("the formula is in view", there).await?;
+        // From the top again by a link of the page, as a reader goes to a subject.
+        visit.open(PAGE).await?;
+        visit.ready().await?;
+        visit.click("nav.contents a[href='#detection']").await?;
+        let there = there.replace("image-rejection", "detection");
+        visit.until("the subject is in view", &there).await?;
         // Its heading is a link to itself, so that the key to the next link goes from
         // formula to formula.
         let stops = "return document.querySelectorAll('.entry h3 a[href^=\"#\"]').length";
