@@ -1,9 +1,11 @@
 //! A small course, right in everything, and what is said when one thing in it is wrong.
 
+mod coverage;
 mod damaged;
 mod drawn;
 mod links;
 mod order;
+mod reading_ease;
 mod real;
 mod recall;
 mod shape;

@@ -1,17 +1,32 @@
 //! The lessons as they are.
 
 use crate::families::Families;
+use crate::lessons::course::Course;
 use crate::lessons::{Counts, Lessons};
 use crate::report::Report;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
 /// The longest that reading and checking the course may take, in a debug build on a
 /// machine with other work to do.
 const LONGEST: Duration = Duration::from_millis(800);
 
+/// The course as it is.
+pub(super) fn course() -> Course {
+    lessons().course
+}
+
+/// The problem families as they are.
+pub(super) fn families() -> Families {
+    Families::load(&root(), &mut Report::default())
+}
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+}
+
 fn lessons() -> Lessons {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let root = root();
     let mut report = Report::default();
     let families = Families::load(&root, &mut report);
     let started = Instant::now();
