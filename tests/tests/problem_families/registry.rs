@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 34] = [
+const REGISTERED: [(u16, &str, u8); 48] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -39,6 +39,20 @@ const REGISTERED: [(u16, &str, u8); 34] = [
     (32, "what-agc-does", 1),
     (33, "both-ends-of-a-dial", 1),
     (34, "how-deep-a-detector-follows", 1),
+    (35, "decibels-through-a-set", 1),
+    (36, "how-far-the-oscillator-swings", 1),
+    (37, "when-the-image-leaves-the-band", 1),
+    (38, "power-beside-the-carrier", 1),
+    (39, "what-comes-out-of-the-mixer", 1),
+    (40, "slipped-pointer", 1),
+    (41, "how-high-the-circuit-goes", 1),
+    (42, "what-the-circuits-are-set-to", 1),
+    (43, "neighbour-through-the-cans", 1),
+    (44, "note-of-an-image", 1),
+    (45, "where-an-if-lies", 1),
+    (46, "channel-of-an-old-mark", 1),
+    (47, "heard-all-along-the-dial", 1),
+    (48, "humps-of-a-pair", 1),
 ];
 
 #[test]

@@ -17,6 +17,7 @@ pub(crate) fn of(answer: &NumberAnswer) -> Vec<Typed> {
         Kind::Capacitance => typed.extend(capacitance(value)),
         Kind::Decibels => typed.extend(decibels(value)),
         Kind::Depth => typed.extend(depth(value)),
+        Kind::Power => typed.extend(power(value)),
         Kind::Ratio => typed.extend(ratio(value)),
         Kind::Voltage => typed.extend(voltage(value)),
         other => panic!(
@@ -74,6 +75,17 @@ fn decibels(value: f64) -> Vec<Typed> {
         (format!("{plain} dB"), None),
         (format!("{plain}db"), None),
         (plain, Some("dB")),
+    ]
+}
+
+fn power(watt: f64) -> Vec<Typed> {
+    let (plain, kilo) = (number(watt), number(watt / 1e3));
+    vec![
+        (format!("{plain} W"), None),
+        (format!("{kilo} kW"), None),
+        (format!("{kilo}kw"), None),
+        (plain, Some("W")),
+        (kilo, Some("kW")),
     ]
 }
 

@@ -59,7 +59,8 @@ fn reads_well(problem: &Problem, tally: &mut Tally) {
 
 /// A frequency that a broadcast set can meet, an ear can hear or a circuit can be wide, a
 /// wavelength of a dial, a coil and a capacitor of a set, a ratio that a capacitor can
-/// swing or a Q or a coupling can be, a weakening that can be measured, a voltage that a
+/// swing or a Q or a coupling can be, a weakening that can be measured, the power of
+/// a sender, a voltage that a
 /// set can hold.
 fn in_range(problem: &Problem, answer: &NumberAnswer, tally: &mut Tally) {
     let range = match answer.kind {
@@ -71,6 +72,7 @@ fn in_range(problem: &Problem, answer: &NumberAnswer, tally: &mut Tally) {
         Kind::Ratio => 0.002..=1_000.0,
         Kind::Decibels => 0.1..=130.0,
         Kind::Depth => 0.01..=1.0,
+        Kind::Power => 1.0..=300e3,
         Kind::Voltage => 0.05..=700.0,
         other => panic!(
             "no family asks a {} yet: say which range is sane",
