@@ -1,10 +1,12 @@
 //! The list of figures.
 
-use crate::{FigureError, Input, View, block_diagram, frequency_line};
+use crate::group::Group;
+use crate::{FigureError, Input, View};
 
 /// A figure that can be drawn by name.
 struct Figure {
     name: &'static str,
+    group: Group,
     /// Parameters that must be given.
     needed: &'static [&'static str],
     /// Parameters that have a default of their own.
@@ -12,19 +14,23 @@ struct Figure {
     draw: fn(&Input) -> Result<View, FigureError>,
 }
 
-/// Every figure.
-const FIGURES: [Figure; 2] = [
+/// Every figure of the groups that are built in.
+const FIGURES: &[Figure] = &[
+    #[cfg(feature = "frequencies")]
     Figure {
         name: "frequency-line",
+        group: Group::Frequencies,
         needed: &["dial", "if", "side"],
         optional: &["image", "region", "axis", "move"],
-        draw: frequency_line::draw,
+        draw: crate::frequency_line::draw,
     },
+    #[cfg(feature = "frequencies")]
     Figure {
         name: "block-diagram",
+        group: Group::Frequencies,
         needed: &["dial", "if", "side"],
         optional: &["move"],
-        draw: block_diagram::draw,
+        draw: crate::block_diagram::draw,
     },
 ];
 
@@ -37,6 +43,12 @@ pub fn names() -> impl Iterator<Item = &'static str> {
 #[must_use]
 pub fn needed(name: &str) -> Option<&'static [&'static str]> {
     find(name).map(|figure| figure.needed)
+}
+
+/// The group that the figure called `name` belongs to.
+#[must_use]
+pub fn group(name: &str) -> Option<Group> {
+    find(name).map(|figure| figure.group)
 }
 
 /// The figure called `name` for `input`.

@@ -9,9 +9,21 @@
 //! own, any colour (classes only, so that a theme or a printer decides), and the page
 //! itself (no web-sys here: everything is tested natively).
 
+// A program with one group leaves out what only the others draw with.
+#![cfg_attr(
+    not(all(
+        feature = "frequencies",
+        feature = "bands",
+        feature = "circuits",
+        feature = "stages"
+    )),
+    allow(dead_code)
+)]
+
 #[cfg(test)]
 mod apart;
 mod arithmetic;
+#[cfg(feature = "frequencies")]
 mod block_diagram;
 mod changes;
 mod condition;
@@ -20,7 +32,9 @@ mod coordinate;
 mod error;
 mod escape;
 mod figure;
+#[cfg(feature = "frequencies")]
 mod frequency_line;
+mod group;
 mod input;
 mod markup;
 mod node;
@@ -36,7 +50,8 @@ pub use condition::Condition;
 pub use control::{Control, ControlKind, Place, Slider};
 pub use error::FigureError;
 pub use escape::escape;
-pub use figure::{names, needed, view};
+pub use figure::{group, names, needed, view};
+pub use group::Group;
 pub use input::Input;
 pub use markup::{Task, markup};
 pub use node::Node;

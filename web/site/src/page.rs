@@ -1,5 +1,6 @@
 //! A page before the shell is put around it.
 
+use figures::Group;
 use maud::Markup;
 
 /// The wasm program of a page.
@@ -7,10 +8,45 @@ use maud::Markup;
 pub enum Program {
     /// `page.js` alone.
     None,
-    /// Lessons, problems and benches.
-    Study,
+    /// Lessons, problems and benches, with the figures they show.
+    Study(Figures),
     /// The phone look-up.
     Lookup,
+}
+
+/// The figures that a page brings alive: those of one group, or all.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Figures {
+    /// One group alone.
+    Of(Group),
+    /// Every group.
+    All,
+}
+
+impl Figures {
+    /// What each build of the program brings: (its name, the figures, features of `study`).
+    pub const BUILDS: [(&str, Self, &str); 5] = [
+        (
+            "study-frequencies",
+            Self::Of(Group::Frequencies),
+            "frequencies",
+        ),
+        ("study-bands", Self::Of(Group::Bands), "bands"),
+        ("study-circuits", Self::Of(Group::Circuits), "circuits"),
+        ("study-stages", Self::Of(Group::Stages), "stages"),
+        ("study", Self::All, "frequencies,bands,circuits,stages"),
+    ];
+
+    /// The least that brings all these figures; a page without any takes the first group.
+    pub fn least<'n>(names: impl Iterator<Item = &'n str>) -> Self {
+        let mut groups = names.filter_map(figures::group);
+        let first = groups.next().unwrap_or(Group::Frequencies);
+        if groups.all(|group| group == first) {
+            Self::Of(first)
+        } else {
+            Self::All
+        }
+    }
 }
 
 impl Program {
@@ -18,7 +54,10 @@ impl Program {
     pub fn name(self) -> Option<&'static str> {
         match self {
             Self::None => None,
-            Self::Study => Some("study"),
+            Self::Study(wanted) => Figures::BUILDS
+                .iter()
+                .find(|(_, figures, _)| *figures == wanted)
+                .map(|(name, _, _)| *name),
             Self::Lookup => Some("lookup"),
         }
     }
@@ -53,7 +92,8 @@ pub fn file_of(path: &str) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::file_of;
+    use super::{Figures, file_of};
+    use figures::Group;
 
     #[test]
     fn pages_are_folders_with_an_index() {
@@ -63,5 +103,28 @@ mod tests {
             "lessons/the-image/index.html"
         );
         assert_eq!(file_of("404.html"), "404.html");
+    }
+
+    #[test]
+    fn a_page_brings_the_figures_it_shows() {
+        let least = |names: &[&str]| Figures::least(names.iter().copied());
+        let frequencies = Figures::Of(Group::Frequencies);
+        assert_eq!(least(&[]), frequencies);
+        assert_eq!(least(&["frequency-line", "block-diagram"]), frequencies);
+    }
+
+    #[test]
+    fn every_group_is_built_once() {
+        let names: Vec<&str> = Figures::BUILDS.iter().map(|(name, ..)| *name).collect();
+        assert_eq!(names.len(), 5);
+        assert!(names.iter().all(|name| name.starts_with("study")));
+        for figure in figures::names() {
+            let figures = Figures::least([figure].into_iter());
+            assert!(
+                Figures::BUILDS
+                    .iter()
+                    .any(|(_, built, _)| *built == figures)
+            );
+        }
     }
 }

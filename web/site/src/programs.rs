@@ -2,7 +2,7 @@
 //! bindings, the start, and what is written by hand.
 //!
 //! `web/pages/scripts/start.js` defines `startWasm(name)`, `web/pages/scripts/NAME.js`
-//! uses it. In the portable edition the wasm comes as base64 in a script of its own.
+//! uses it; builds of one program (`study-circuits`) share its script (`study.js`). In the portable edition the wasm comes as base64 in a script of its own.
 
 use crate::links::Links;
 use crate::page::Program;
@@ -24,11 +24,12 @@ pub fn compose(sources: &PageFiles, wasm: &Wasm, portable: bool) -> Result<Vec<(
     let mut files = Vec::new();
     let start = script(sources, "start.js")?;
     for (name, bound) in wasm.programs() {
-        let by_hand = script(sources, &format!("{name}.js"))?;
+        let program = name.split_once('-').map_or(name, |(program, _)| program);
+        let by_hand = script(sources, &format!("{program}.js"))?;
         let text = joined(&bound.script, start, by_hand);
         files.push((format!("{name}.js"), text.into_bytes()));
         if portable {
-            files.push((format!("{name}-wasm.js"), wasm_script(name, &bound.wasm)));
+            files.push((format!("{name}-wasm.js"), wasm_script(program, &bound.wasm)));
         } else {
             files.push((format!("{name}.wasm"), bound.wasm.clone()));
         }

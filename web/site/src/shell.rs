@@ -48,7 +48,7 @@ pub fn render(page: &Page, site: &Site<'_>) -> String {
                 (header(page, &links))
                 main #main tabindex="-1" {
                     (page.main)
-                    @if page.program == Program::Study { (home_screen::hint()) }
+                    @if matches!(page.program, Program::Study(_)) { (home_screen::hint()) }
                 }
                 (footer(&links))
             }
@@ -117,7 +117,7 @@ fn icons(program: Program, links: &Links<'_>, portable: bool) -> Markup {
     // On a home screen the look-up opens by itself, at the set chosen last.
     let manifest = match program {
         Program::Lookup => "lookup.webmanifest",
-        Program::None | Program::Study => "site.webmanifest",
+        Program::None | Program::Study(_) => "site.webmanifest",
     };
     html! {
         link rel="icon" type="image/svg+xml" href=(links.file("icons/icon.svg"));

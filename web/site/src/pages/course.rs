@@ -2,8 +2,9 @@
 
 use super::listing::{self, Listing};
 use crate::links::Links;
-use crate::page::{Page, Program};
+use crate::page::{Figures, Page, Program};
 use crate::render::Site;
+use figures::Group;
 use maud::{Markup, html};
 
 /// What each lesson of the course is about, in its order. A lesson that has been written
@@ -38,7 +39,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       to reading faults: what each is for and what to read first."
             .to_owned(),
         styles: &["notebook.css"],
-        program: Program::Study,
+        program: Program::Study(Figures::Of(Group::Frequencies)),
         main: html! {
             div.leaf {
                 h1 { "The lessons" }

@@ -3,8 +3,9 @@
 use super::listing::{self, Listing};
 use super::{place, strip};
 use crate::links::Links;
-use crate::page::{Page, Program};
+use crate::page::{Figures, Page, Program};
 use crate::render::Site;
+use figures::Group;
 use maud::{Markup, PreEscaped, html};
 
 /// What stands on a door, drawn in a few lines.
@@ -21,7 +22,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       lessons with marked problems, and the right figures at the bench."
             .to_owned(),
         styles: &["notebook.css"],
-        program: Program::Study,
+        program: Program::Study(Figures::Of(Group::Frequencies)),
         main: html! {
             div.opening {
                 div {

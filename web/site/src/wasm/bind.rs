@@ -1,5 +1,6 @@
 //! Bindings made by wasm-bindgen's own crate, at the version Cargo.lock pins.
 
+use crate::page::Figures;
 use anyhow::{Context, Result, bail};
 use std::fs;
 use std::path::Path;
@@ -19,8 +20,8 @@ pub struct Bound {
 /// All wasm of the site. An absent program leaves its pages as text and tables.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Wasm {
-    /// Lessons, problems and benches.
-    pub study: Option<Bound>,
+    /// Lessons, problems and benches, under the name of each build; empty when absent.
+    pub study: Vec<(&'static str, Bound)>,
     /// The phone look-up.
     pub lookup: Option<Bound>,
     /// The catalogue for other people's scripts, as a module.
@@ -30,10 +31,16 @@ pub struct Wasm {
 impl Wasm {
     /// The programs that pages use, under their names.
     pub fn programs(&self) -> impl Iterator<Item = (&'static str, &Bound)> {
-        let pairs = [("study", &self.study), ("lookup", &self.lookup)];
-        pairs
-            .into_iter()
-            .filter_map(|(name, bound)| Some((name, bound.as_ref()?)))
+        let study = self.study.iter().map(|(name, bound)| (*name, bound));
+        study.chain(self.lookup.iter().map(|bound| ("lookup", bound)))
+    }
+
+    /// All that there is to optimise.
+    pub(super) fn all_mut(&mut self) -> impl Iterator<Item = &mut Bound> {
+        let study = self.study.iter_mut().map(|(_, bound)| bound);
+        study
+            .chain(self.lookup.iter_mut())
+            .chain(self.api.iter_mut())
     }
 
     /// Programs of a few bytes, for tests and benchmarks of what stands around them.
@@ -44,7 +51,9 @@ impl Wasm {
             wasm: b"\0asm\x01\0\0\0".to_vec(),
         };
         Self {
-            study: Some(bound.clone()),
+            study: Figures::BUILDS
+                .map(|(name, ..)| (name, bound.clone()))
+                .to_vec(),
             lookup: Some(bound.clone()),
             api: Some(bound),
         }
@@ -55,8 +64,10 @@ impl Wasm {
     /// # Errors
     /// When a file is missing or wasm-bindgen refuses it.
     pub fn bind(folder: &Path) -> Result<Self> {
+        let study = Figures::BUILDS.iter().map(|(name, ..)| *name);
+        let bound = |name| Ok((name, bind(folder, name, Form::Classic)?));
         Ok(Self {
-            study: Some(bind(folder, "study", Form::Classic)?),
+            study: study.map(bound).collect::<Result<_>>()?,
             lookup: Some(bind(folder, "lookup", Form::Classic)?),
             api: Some(bind(folder, "api", Form::Module)?),
         })

@@ -1,7 +1,9 @@
 //! The wasm crates through cargo, with the target added when it is missing.
 
+use crate::page::Figures;
 use anyhow::{Context, Result, bail};
 use std::env;
+use std::fs;
 use std::io::IsTerminal as _;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -10,10 +12,10 @@ use std::process::Command;
 pub const TARGET: &str = "wasm32-unknown-unknown";
 /// The profile that keeps it small.
 const PROFILE: &str = "site-wasm";
-/// The packages that become wasm, with the features they are built with. Each is built
-/// by itself: the look-up does without the standard library, which another package's
-/// wish for it would bring back.
-const PACKAGES: [(&str, &str); 3] = [("study", ""), ("lookup", "small"), ("api", "")];
+/// Packages that become one wasm, with the features they are built with. Each is built by
+/// itself: the look-up does without the standard library, which another package's wish for
+/// it would bring back.
+const PACKAGES: [(&str, &str); 2] = [("lookup", "small"), ("api", "")];
 
 /// Compiles the wasm packages and gives the folder their files are in.
 ///
@@ -22,10 +24,18 @@ const PACKAGES: [(&str, &str); 3] = [("study", ""), ("lookup", "small"), ("api",
 pub fn compile(root: &Path) -> Result<PathBuf> {
     add_target()?;
     println!("compiling the wasm …");
-    for (package, features) in PACKAGES {
+    let built = target_folder(root).join(TARGET).join(PROFILE);
+    let programs = built.join("programs");
+    fs::create_dir_all(&programs).with_context(|| format!("cannot make {}", programs.display()))?;
+    let study = Figures::BUILDS.map(|(name, _, features)| (name, "study", features));
+    let others = PACKAGES.map(|(package, features)| (package, package, features));
+    for (name, package, features) in study.into_iter().chain(others) {
         compile_package(root, package, features)?;
+        let file = programs.join(format!("{name}.wasm"));
+        fs::copy(built.join(format!("{package}.wasm")), &file)
+            .with_context(|| format!("cannot write {}", file.display()))?;
     }
-    Ok(target_folder(root).join(TARGET).join(PROFILE))
+    Ok(programs)
 }
 
 /// Compiles one package as a `cdylib` alone: while a package is an `rlib` as well, cargo
@@ -35,7 +45,8 @@ fn compile_package(root: &Path, package: &str, features: &str) -> Result<()> {
     cargo
         .current_dir(root)
         .args(["rustc", "--lib", "--crate-type", "cdylib"])
-        .args(["--package", package, "--features", features])
+        .args(["--package", package, "--no-default-features"])
+        .args(["--features", features])
         .args(["--target", TARGET, "--profile", PROFILE]);
     // Somebody who looks on sees how it gets on; a log stays short.
     if !std::io::stderr().is_terminal() {

@@ -20,8 +20,7 @@ impl Wasm {
         let optimiser = tools.join("node_modules/binaryen/bin/wasm-opt");
         let kept = target_folder(root).join("site-tools").join("optimised");
         fs::create_dir_all(&kept).with_context(|| format!("cannot make {}", kept.display()))?;
-        let programs = [&mut self.study, &mut self.lookup, &mut self.api];
-        for bound in programs.into_iter().flatten() {
+        for bound in self.all_mut() {
             optimise(bound, &optimiser, &kept)?;
         }
         Ok(self)

@@ -44,7 +44,7 @@ pub(crate) use sources::Cited;
 use super::block::Block;
 use super::blocks::Part;
 use super::lesson::Lesson;
-use crate::page::{Page, Program};
+use crate::page::{Figures, Page, Program};
 use maud::{Markup, html};
 use pulldown_cmark::HeadingLevel;
 
@@ -56,9 +56,17 @@ pub(crate) fn page(drawing: &Drawing<'_>) -> anyhow::Result<Page> {
         title: lesson.plain_title(),
         description: head::description(lesson),
         styles: styles(lesson),
-        program: Program::Study,
+        program: Program::Study(figures(lesson)),
         main: article(drawing)?,
     })
+}
+
+/// The figures that a lesson brings alive.
+fn figures(lesson: &Lesson) -> Figures {
+    Figures::least(lesson.parts.iter().filter_map(|part| match part {
+        Part::Figure(figure) => Some(figure.name.as_str()),
+        _ => None,
+    }))
 }
 
 /// The style sheets of a lesson: that of formulas only where there is one.

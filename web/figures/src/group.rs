@@ -1,0 +1,16 @@
+//! Figures that a page's program brings together.
+
+/// A group of figures. Each is a feature of this package, so that a program for pages can
+/// be built with the groups its pages show and no others: on a slow line every figure
+/// counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Group {
+    /// Where signal, oscillator, image and IF lie: feature `frequencies`.
+    Frequencies,
+    /// What else lies in the bands: feature `bands`.
+    Bands,
+    /// Curves of tuned circuits: feature `circuits`.
+    Circuits,
+    /// Tracking, modulation, detector and AGC: feature `stages`.
+    Stages,
+}
