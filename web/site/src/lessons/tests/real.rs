@@ -29,13 +29,23 @@ fn lessons() -> Lessons {
     let root = root();
     let mut report = Report::default();
     let families = Families::load(&root, &mut report);
-    let started = Instant::now();
     let lessons = Lessons::load(&root, &families, &mut report);
-    let took = started.elapsed();
     let said: Vec<String> = report.faults().iter().map(ToString::to_string).collect();
     assert_eq!(said.join("\n"), "");
-    assert!(took < LONGEST, "reading and checking took {took:?}");
     lessons
+}
+
+/// The fastest of three: other work on the machine only ever adds time.
+#[test]
+fn they_are_read_and_checked_soon() {
+    let families = families();
+    let took = (0..3).map(|_| {
+        let started = Instant::now();
+        Lessons::load(&root(), &families, &mut Report::default());
+        started.elapsed()
+    });
+    let fastest = took.min().expect("it was tried three times");
+    assert!(fastest < LONGEST, "reading and checking took {fastest:?}");
 }
 
 #[test]
