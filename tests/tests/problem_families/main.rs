@@ -11,7 +11,10 @@ mod trial;
 
 use site::families::Families;
 use site::report::Report;
+use std::num::NonZero;
 use std::path::Path;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::thread;
 use superhet::problems::{Family, Level};
 
 /// Seeds tried for each family and level.
@@ -40,23 +43,39 @@ fn wanted(id: &str) -> bool {
     std::env::var("TRY_FAMILIES").map_or(true, |ids| ids.split(',').any(|it| it == id))
 }
 
-/// Each level of each family on a thread of its own; the table shows with --nocapture.
-/// With `TRY_FAMILIES=id,id` only those are tried, for whoever is writing one.
+/// Every level of every family, one after the other on as many threads as there are cores.
+fn tried(families: &Families) -> Vec<tally::Tally> {
+    let trials: Vec<(&Family, Level)> = families
+        .newest()
+        .filter(|registered| wanted(&registered.family.id))
+        .flat_map(|registered| Level::ALL.map(|level| (&registered.family, level)))
+        .collect();
+    let next = AtomicUsize::new(0);
+    let work = || {
+        let mut done = Vec::new();
+        loop {
+            let place = next.fetch_add(1, Ordering::Relaxed);
+            let Some((family, level)) = trials.get(place) else {
+                return done;
+            };
+            done.push((place, trial::run(family, *level, SEEDS)));
+        }
+    };
+    let cores = thread::available_parallelism().map_or(1, NonZero::get);
+    let mut tallies: Vec<(usize, tally::Tally)> = thread::scope(|scope| {
+        let running: Vec<_> = (0..cores).map(|_| scope.spawn(work)).collect();
+        let join = |thread: thread::ScopedJoinHandle<'_, _>| thread.join().expect("the trials ran");
+        running.into_iter().flat_map(join).collect()
+    });
+    tallies.sort_by_key(|(place, _)| *place);
+    tallies.into_iter().map(|(_, tally)| tally).collect()
+}
+
+/// The table shows with --nocapture. With `TRY_FAMILIES=id,id` only those are tried, for
+/// whoever is writing one.
 #[test]
 fn ten_thousand_draws_of_each_level_hold() {
-    let families = families();
-    let tallies: Vec<tally::Tally> = std::thread::scope(|scope| {
-        let running: Vec<_> = families
-            .newest()
-            .filter(|registered| wanted(&registered.family.id))
-            .flat_map(|registered| Level::ALL.map(|level| (&registered.family, level)))
-            .map(|(family, level)| scope.spawn(move || trial::run(family, level, SEEDS)))
-            .collect();
-        running
-            .into_iter()
-            .map(|trial| trial.join().expect("the trial ran"))
-            .collect()
-    });
+    let tallies = tried(&families());
     println!("{}", tally::table(&tallies));
     let faults: Vec<&String> = tallies.iter().flat_map(tally::Tally::faults).collect();
     assert!(faults.is_empty(), "{faults:#?}");
