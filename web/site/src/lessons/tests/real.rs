@@ -5,11 +5,6 @@ use crate::lessons::course::Course;
 use crate::lessons::{Counts, Lessons};
 use crate::report::Report;
 use std::path::{Path, PathBuf};
-use std::time::{Duration, Instant};
-
-/// The longest that reading and checking the course may take, in a debug build on a
-/// machine with other work to do.
-const LONGEST: Duration = Duration::from_millis(800);
 
 /// The course as it is.
 pub(super) fn course() -> Course {
@@ -33,19 +28,6 @@ fn lessons() -> Lessons {
     let said: Vec<String> = report.faults().iter().map(ToString::to_string).collect();
     assert_eq!(said.join("\n"), "");
     lessons
-}
-
-/// The fastest of three: other work on the machine only ever adds time.
-#[test]
-fn they_are_read_and_checked_soon() {
-    let families = families();
-    let took = (0..3).map(|_| {
-        let started = Instant::now();
-        Lessons::load(&root(), &families, &mut Report::default());
-        started.elapsed()
-    });
-    let fastest = took.min().expect("it was tried three times");
-    assert!(fastest < LONGEST, "reading and checking took {fastest:?}");
 }
 
 #[test]
