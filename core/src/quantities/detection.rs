@@ -9,9 +9,9 @@
 use core::f64::consts::PI;
 use core::fmt;
 
-use libm::{hypot, sqrt};
+use libm::{exp, hypot, sqrt};
 
-use crate::units::{Capacitance, Depth, Duration, Frequency, Resistance};
+use crate::units::{Capacitance, Depth, Duration, Frequency, Resistance, Voltage};
 
 /// Why a detector's figure was refused.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -103,6 +103,22 @@ pub fn time_constant(resistance: Resistance, capacitance: Capacitance) -> Durati
     Duration::s(resistance.to_ohm() * capacitance.to_f())
 }
 
+/// The voltage left on a capacitor that runs down through a resistance.
+///
+/// `V·e^(−t/RC)`, from the voltage `V` at the start.
+///
+/// ```
+/// use superhet::quantities::detection::discharged;
+/// use superhet::units::{Duration, Voltage};
+/// // After one time constant 1/e is left: 10 V become 3.679 V.
+/// let left = discharged(Voltage::v(10.0), Duration::us(22.0), Duration::us(22.0));
+/// assert!((left.to_v() - 3.6788).abs() < 0.0001);
+/// ```
+#[must_use]
+pub fn discharged(start: Voltage, time: Duration, time_constant: Duration) -> Voltage {
+    Voltage::v(start.to_v() * exp(-time.to_s() / time_constant.to_s()))
+}
+
 /// The highest audio frequency that a diode follows at a depth of modulation.
 ///
 /// `fa = √(1 − m²)/(2π·R·C·m)`: [`detector_depth_limit`] solved for the audio frequency. It
@@ -136,6 +152,29 @@ mod tests {
             Frequency::hz(50.0),
         );
         assert!((limit.fraction() - 1.0).abs() < 1e-12);
+    }
+
+    /// At the limit of depth the outline falls, somewhere, just as fast as the capacitor runs
+    /// down, and nowhere faster: run down from the outline for a short while, the voltage
+    /// meets it there and is under it everywhere else.
+    #[test]
+    fn at_the_limit_the_capacitor_just_keeps_up() {
+        let (r, c) = (Resistance::kilohm(220.0), Capacitance::pf(100.0));
+        let audio = 4_500.0;
+        let limit = detector_depth_limit(r, c, Frequency::hz(audio)).fraction();
+        let (step, turn) = (1e-9, 2.0 * PI * audio);
+        let outline = |time: f64, depth: f64| 1.0 + depth * libm::cos(turn * time);
+        let worst = |depth: f64| {
+            (0..2_000)
+                .map(|part| {
+                    let time = f64::from(part) / 2_000.0 / audio;
+                    let start = Voltage::v(outline(time, depth));
+                    let left = discharged(start, Duration::s(step), time_constant(r, c));
+                    (left.to_v() - outline(time + step, depth)) / step * turn.recip()
+                })
+                .fold(f64::MIN, f64::max)
+        };
+        assert!(worst(0.99 * limit) < 0.0 && worst(1.01 * limit) > 0.0);
     }
 
     #[test]

@@ -3,6 +3,9 @@
 use crate::text_width::{Weight, text_width};
 use crate::{Input, Node, View, view};
 
+#[path = "../tests/grid/mod.rs"]
+mod grid;
+
 /// A label as a box, in pixels, at the narrowest width.
 struct Label {
     text: String,
@@ -95,7 +98,7 @@ fn check(view: &View) {
 #[test]
 fn labels_keep_apart_for_every_tuning() {
     let mut seen = 0;
-    for name in crate::names() {
+    for name in grid::TUNED {
         for dial in (150..=1605).step_by(45) {
             for intermediate in (100..=600).step_by(25) {
                 for side in ["above", "below"] {
@@ -109,6 +112,23 @@ fn labels_keep_apart_for_every_tuning() {
         }
     }
     assert!(seen > 2000, "{seen} tunings");
+}
+
+#[test]
+fn labels_keep_apart_wherever_handles_stand() {
+    for name in grid::others() {
+        for query in grid::inputs(name) {
+            check(&view(name, &Input::parse(&query).unwrap()).unwrap());
+        }
+    }
+}
+
+#[test]
+fn every_figure_is_tested() {
+    let tested: Vec<&str> = grid::TUNED.into_iter().chain(grid::others()).collect();
+    for name in crate::names() {
+        assert!(tested.contains(&name), "{name} has no grid");
+    }
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! When a task is done: a comparison of something that the figure shows.
 
-use crate::arithmetic::frequency;
+use crate::arithmetic::typed;
 use crate::{ControlKind, FigureError, View};
 
 /// One or more comparisons joined by `and`, such as `image > 1606.5 kHz` or
@@ -85,7 +85,7 @@ impl Comparison {
 
     fn met(&self, view: &View) -> Result<bool, FigureError> {
         if let Some(quantity) = view.quantity(&self.name) {
-            let bound = frequency(quantity.name, &self.name, &self.bound)?;
+            let bound = typed(quantity.kind, quantity.name, &self.name, &self.bound)?;
             return Ok(self.relation.holds(quantity.value, bound.value));
         }
         let chosen = view

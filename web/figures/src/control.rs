@@ -28,7 +28,7 @@ pub enum ControlKind {
     },
 }
 
-/// A native range input. Its numbers are in `unit`.
+/// A native range input. Its numbers are in `unit`, or in so many `parts` of it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Slider {
     /// The lowest value.
@@ -38,9 +38,13 @@ pub struct Slider {
     /// The step; values land on multiples of it from `min`, which is a multiple too, so
     /// that the handle stops at round numbers.
     pub step: i32,
-    /// Where it stands. It may lie off the steps where a figure was written so.
+    /// Into how many parts the unit is divided for the lowest, the highest and the step: 1, or
+    /// a power of ten.
+    pub parts: i32,
+    /// Where it stands, in the unit. It may lie off the steps where a figure was written so.
     pub value: f64,
-    /// The unit that is written after the number to make the parameter's text.
+    /// The unit that is written after the number to make the parameter's text; empty where
+    /// the parameter is a plain number.
     pub unit: &'static str,
     /// The place on the drawing; without one the handle stands under the drawing.
     pub place: Option<Place>,
@@ -55,4 +59,36 @@ pub struct Place {
     pub to: f64,
     /// The middle of the slider, in pixels from the top.
     pub y: f64,
+}
+
+impl Slider {
+    /// A slider in whole units that stands under the drawing.
+    pub(crate) fn under((min, max, step): (i32, i32, i32), value: f64, unit: &'static str) -> Self {
+        Self {
+            min,
+            max,
+            step,
+            parts: 1,
+            value,
+            unit,
+            place: None,
+        }
+    }
+}
+
+impl Control {
+    /// A handle to be slid.
+    pub(crate) fn slider(
+        parameter: &'static str,
+        label: &'static str,
+        slider: Slider,
+        text: String,
+    ) -> Self {
+        Self {
+            parameter,
+            label,
+            kind: ControlKind::Slider(slider),
+            text,
+        }
+    }
 }

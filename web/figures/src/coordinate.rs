@@ -26,13 +26,6 @@ pub(crate) fn pixels(value: f64) -> String {
     decimal(value, 10)
 }
 
-/// A whole number.
-pub(crate) fn whole(value: i64) -> String {
-    let mut text = String::new();
-    push_whole(&mut text, value);
-    text
-}
-
 /// Writes a whole number at the end of `text`.
 pub(crate) fn push_whole(text: &mut String, value: i64) {
     if value < 0 {
@@ -52,9 +45,14 @@ pub(crate) fn push_whole(text: &mut String, value: i64) {
     text.extend(digits[start..].iter().map(|&digit| char::from(digit)));
 }
 
-/// `value` rounded to one part in `parts` (10 or 100), without trailing zeros.
+/// `value` to a thousandth: as finely as any handle steps.
+pub(crate) fn thousandths(value: f64) -> String {
+    decimal(value, 1000)
+}
+
+/// `value` rounded to one part in `parts` (10, 100 or 1000), without trailing zeros.
 fn decimal(value: f64, parts: i64) -> String {
-    let scaled = rounded(value * if parts == 100 { 100.0 } else { 10.0 });
+    let scaled = rounded(value * parts as f64);
     let mut text = String::with_capacity(8);
     if scaled < 0 {
         text.push('-');
@@ -87,7 +85,7 @@ pub(crate) fn rounded(value: f64) -> i64 {
 
 #[cfg(test)]
 mod tests {
-    use super::{along_axis, percent, pixels, whole};
+    use super::{along_axis, percent, pixels, thousandths};
 
     #[test]
     fn digits_are_few_and_right() {
@@ -98,8 +96,8 @@ mod tests {
         assert_eq!(percent(5.004), "5%");
         assert_eq!(percent(5.05), "5.05%");
         assert_eq!(percent(0.5), "0.5%");
-        assert_eq!(whole(-120), "-120");
-        assert_eq!(whole(0), "0");
+        assert_eq!(thousandths(-120.0), "-120");
+        assert_eq!(thousandths(0.012), "0.012");
     }
 
     #[test]

@@ -32,6 +32,30 @@ const FIGURES: &[Figure] = &[
         optional: &["move"],
         draw: crate::block_diagram::draw,
     },
+    #[cfg(feature = "circuits")]
+    Figure {
+        name: "resonance",
+        group: Group::Circuits,
+        needed: &[],
+        optional: &["f0", "q", "circuits", "f", "l", "scale", "span", "move"],
+        draw: crate::resonance::draw,
+    },
+    #[cfg(feature = "stages")]
+    Figure {
+        name: "detector",
+        group: Group::Stages,
+        needed: &[],
+        optional: &["r", "c", "audio", "depth", "move"],
+        draw: crate::detector::draw,
+    },
+    #[cfg(feature = "stages")]
+    Figure {
+        name: "agc",
+        group: Group::Stages,
+        needed: &[],
+        optional: &["signal", "loop-gain", "move"],
+        draw: crate::agc::draw,
+    },
 ];
 
 /// The names of all figures.
@@ -110,16 +134,12 @@ impl Figure {
     }
 
     fn slip(&self, key: &str, what: &str) -> FigureError {
-        let mut parameters = self.needed.join(", ");
-        if !self.optional.is_empty() {
-            parameters = format!("{parameters} and may be given {}", self.optional.join(", "));
-        }
-        FigureError::about(
-            key,
-            format!(
-                "the figure {} {what} '{key}'; it needs {parameters}",
-                self.name
-            ),
-        )
+        let optional = self.optional.join(", ");
+        let parameters = match self.needed {
+            [] => format!("may be given {optional}"),
+            needed => format!("needs {} and may be given {optional}", needed.join(", ")),
+        };
+        let sentence = format!("the figure {} {what} '{key}'; it {parameters}", self.name);
+        FigureError::about(key, sentence)
     }
 }

@@ -20,6 +20,8 @@
     allow(dead_code)
 )]
 
+#[cfg(feature = "stages")]
+mod agc;
 #[cfg(test)]
 mod apart;
 mod arithmetic;
@@ -29,21 +31,29 @@ mod changes;
 mod condition;
 mod control;
 mod coordinate;
+#[cfg(feature = "stages")]
+mod detector;
 mod error;
 mod escape;
 mod figure;
 #[cfg(feature = "frequencies")]
 mod frequency_line;
 mod group;
+mod handle;
 mod input;
 mod markup;
 mod node;
 mod number;
+mod plot;
+#[cfg(feature = "circuits")]
+mod resonance;
+mod span;
 mod spread;
 mod svg;
 mod text_width;
 mod tuning;
 mod view;
+mod weakness;
 
 pub use changes::{Change, What, changes};
 pub use condition::Condition;

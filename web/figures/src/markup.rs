@@ -4,7 +4,7 @@
 //! page's program finds it can bring it alive. Without the program a reader has the
 //! drawing, its words and its table.
 
-use crate::coordinate::{percent, pixels, whole};
+use crate::coordinate::{percent, pixels, thousandths};
 use crate::escape::escape;
 use crate::{Cell, Control, ControlKind, FigureError, Input, Place, Slider, Table, View};
 use crate::{svg, view};
@@ -145,17 +145,20 @@ fn write_slider(out: &mut String, control: &Control, slider: &Slider) {
         ("max", slider.max),
         ("step", slider.step),
     ] {
-        push(out, &["\" ", name, "=\"", &whole(number.into())]);
+        let number = f64::from(number) / f64::from(slider.parts);
+        push(out, &["\" ", name, "=\"", &thousandths(number)]);
     }
-    push(out, &["\" value=\"", &pixels(slider.value)]);
-    push(out, &["\" data-unit=\"", slider.unit]);
+    push(out, &["\" value=\"", &thousandths(slider.value)]);
+    if !slider.unit.is_empty() {
+        push(out, &["\" data-unit=\"", slider.unit]);
+    }
     push(
         out,
         &["\" aria-valuetext=\"", &escape(&control.text), "\">"],
     );
     if slider.place.is_none() {
-        let text = format!("{} {}", pixels(slider.value), slider.unit);
-        push(out, &["<output>", &escape(&text), "</output>"]);
+        let text = [&thousandths(slider.value), " ", slider.unit].concat();
+        push(out, &["<output>", &escape(text.trim()), "</output>"]);
     }
     out.push_str("</label>");
 }

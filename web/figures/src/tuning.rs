@@ -76,6 +76,7 @@ impl Tuning {
                 max: 600,
                 step: 5,
                 value: self.intermediate.value / 1e3,
+                parts: 1,
                 unit: "kHz",
                 place: None,
             }),

@@ -1,6 +1,8 @@
 //! A figure worked out: its drawing, its words, its table, its handles.
 
+use crate::arithmetic::roughly;
 use crate::{Control, Node};
+use superhet::units::Kind;
 
 /// A figure for one input, as data. Pure: the same input gives the same view, natively
 /// and in the page.
@@ -40,10 +42,19 @@ impl View {
 pub struct Quantity {
     /// Its name in the catalogue.
     pub name: &'static str,
+    /// What it is a number of.
+    pub kind: Kind,
     /// Its value in the SI base unit.
     pub value: f64,
     /// Its value as shown.
     pub text: String,
+}
+
+impl Quantity {
+    /// The same value, its text rounded to three digits.
+    pub(crate) fn roughly(self) -> Self {
+        roughly(self.kind, self.name, self.value)
+    }
 }
 
 /// The data behind a drawing.

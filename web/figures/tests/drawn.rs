@@ -8,7 +8,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The files, and what is drawn in each.
-const DRAWN: [(&str, &str, &str); 5] = [
+const DRAWN: [(&str, &str, &str); 10] = [
     (
         "frequency-line",
         "frequency-line",
@@ -34,6 +34,15 @@ const DRAWN: [(&str, &str, &str); 5] = [
         "block-diagram",
         "dial=693kHz&if=470kHz&side=above",
     ),
+    ("agc", "agc", ""),
+    ("resonance", "resonance", ""),
+    (
+        "resonance-in-decibels",
+        "resonance",
+        "f0=1200kHz&q=60&circuits=2&l=175uH&scale=decibels",
+    ),
+    ("detector", "detector", "depth=30%"),
+    ("detector-clipping", "detector", "c=470pF"),
 ];
 
 /// A line for each element, so that a difference is seen.

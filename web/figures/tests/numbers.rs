@@ -2,6 +2,8 @@
 
 #![allow(clippy::unwrap_used)] // in the helpers of tests, as in the tests
 
+mod grid;
+
 use figures::{ControlKind, Input, Node, View, view};
 use superhet::catalogue::evaluate;
 
@@ -123,7 +125,7 @@ fn the_block_diagram_says_what_the_core_says() {
 
 #[test]
 fn handles_stand_where_the_input_says_and_stop_at_round_numbers() {
-    for name in figures::names() {
+    for name in grid::TUNED {
         let view = drawn(name, "1200 kHz", "470 kHz", "below");
         for control in &view.controls {
             match &control.kind {
@@ -141,6 +143,49 @@ fn handles_stand_where_the_input_says_and_stop_at_round_numbers() {
             }
         }
     }
+}
+
+#[test]
+fn handles_of_the_other_figures_begin_within_their_reach() {
+    for name in grid::others() {
+        let view = view(name, &Input::new()).unwrap();
+        for control in &view.controls {
+            if let ControlKind::Slider(slider) = &control.kind {
+                let parts = f64::from(slider.parts);
+                let reach = f64::from(slider.min) / parts..=f64::from(slider.max) / parts;
+                assert!(reach.contains(&slider.value), "{name}: {control:?}");
+                assert_eq!(slider.min % slider.step, 0, "{name}: {control:?}");
+                assert_eq!(slider.max % slider.step, 0, "{name}: {control:?}");
+            }
+        }
+    }
+}
+
+/// With AGC a signal above the delay changes the output by 1/(1 + K) of its own change; a
+/// detector follows up to the core's limit.
+#[test]
+fn stages_say_what_the_core_says() {
+    let asked = |name: &str, query: &str| view(name, &Input::parse(query).unwrap()).unwrap();
+    let agc = asked("agc", "signal=62dB&loop-gain=14");
+    let answer = evaluate("agc-output-change?input-change=62dB&loop-gain=14").unwrap();
+    assert_eq!(
+        agc.quantity("agc-output-change").unwrap().value,
+        answer.value
+    );
+    assert!(agc.words.contains("4.13 dB"), "{}", agc.words);
+    let detector = asked("detector", "r=220k&c=470pF&audio=4.5kHz&depth=30%");
+    let answer = evaluate("detector-depth-limit?r=220k&c=470pF&audio=4.5kHz").unwrap();
+    assert_eq!(
+        detector.quantity("detector-depth-limit").unwrap().value,
+        answer.value
+    );
+    assert!(
+        detector.title.contains("follows a note"),
+        "{}",
+        detector.title
+    );
+    let deeper = asked("detector", "r=220k&c=470pF&audio=4.5kHz&depth=35%");
+    assert!(deeper.title.contains("does not follow"), "{}", deeper.title);
 }
 
 #[test]

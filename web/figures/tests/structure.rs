@@ -3,11 +3,21 @@
 
 #![allow(clippy::unwrap_used)] // in the helpers of tests, as in the tests
 
-use figures::{Input, Node, View, What, changes, names, svg, view};
+mod grid;
 
-/// Every tuning of a grid that the core accepts, for one figure.
+use figures::{Input, Node, View, What, changes, svg, view};
+
+/// Every input of a grid that the core accepts, for one figure.
 fn views(name: &str, rest: &str) -> Vec<View> {
     let mut all = Vec::new();
+    for query in grid::inputs(name) {
+        if !grid::TUNED.contains(&name) {
+            all.push(view(name, &Input::parse(&[&query, rest].concat()).unwrap()).unwrap());
+        }
+    }
+    if !all.is_empty() {
+        return all;
+    }
     for dial in [150, 198, 525, 653, 940, 1089, 1200, 1605] {
         for intermediate in [100, 125, 455, 470, 600] {
             for side in ["above", "below"] {
@@ -21,13 +31,17 @@ fn views(name: &str, rest: &str) -> Vec<View> {
 }
 
 /// The figures, and for each the parameters that no handle changes.
-const KINDS: [(&str, &str); 6] = [
+const KINDS: [(&str, &str); 10] = [
     ("frequency-line", ""),
     ("frequency-line", "&region=2"),
     ("frequency-line", "&region=3&image=hidden"),
     ("frequency-line", "&axis=30MHz"),
     ("frequency-line", "&move=dial,side"),
     ("block-diagram", ""),
+    ("resonance", ""),
+    ("resonance", "&l=1mH&scale=decibels"),
+    ("detector", ""),
+    ("agc", ""),
 ];
 
 /// What of a node may never change: everything but values of attributes and texts.
@@ -161,7 +175,7 @@ fn what_is_refused_is_a_sentence_that_names_the_rule() {
         let input = Input::parse(query).unwrap();
         view(name, &input).unwrap_err().to_string()
     };
-    for name in names() {
+    for name in grid::TUNED {
         let said = refused(name, "dial=400kHz&if=470kHz&side=below");
         assert!(said.contains("dial must be above the IF"), "{said}");
         let said = refused(name, "dial=400kHz&if=470kHz&side=up");
@@ -173,6 +187,16 @@ fn what_is_refused_is_a_sentence_that_names_the_rule() {
         let said = refused(name, "dial=400kHz&if=470kHz&side=above&move=volume");
         assert!(said.contains("'volume'"), "{said}");
     }
+    for name in grid::others() {
+        let said = refused(name, "colour=red");
+        assert!(said.contains("'colour'"), "{said}");
+        let said = refused(name, "move=volume");
+        assert!(said.contains("'volume'"), "{said}");
+    }
+    let said = refused("agc", "signal=90dB");
+    assert!(said.contains("from -20 dB to 80 dB"), "{said}");
+    let said = refused("detector", "depth=120%");
+    assert!(said.contains("depth"), "{said}");
     let said = refused("frequency-line", "dial=1600kHz&if=1600kHz&side=above");
     assert!(said.contains("ends at 3 MHz"), "{said}");
     let said = refused("moon", "");

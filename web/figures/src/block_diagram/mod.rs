@@ -40,6 +40,7 @@ fn controls(tuning: &Tuning) -> Vec<Control> {
             max: 1605,
             step: 5,
             value: tuning.signal.value / 1e3,
+            parts: 1,
             unit: "kHz",
             place: None,
         }),

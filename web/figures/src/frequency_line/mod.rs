@@ -73,6 +73,7 @@ fn controls(tuning: &Tuning, points: &Points, scale: &Scale) -> Vec<Control> {
             max,
             step: 5,
             value: tuning.signal.value / 1e3,
+            parts: 1,
             unit: "kHz",
             place: Some(place),
         }),

@@ -1,0 +1,74 @@
+//! Inputs over which a figure is tested: what its handles reach, and a little between.
+
+#![allow(dead_code, unreachable_pub)] // each test takes what it needs
+
+/// The figures that need a tuning.
+pub const TUNED: [&str; 2] = ["frequency-line", "block-diagram"];
+
+/// A parameter and its texts.
+type Texts = (&'static str, &'static [&'static str]);
+
+/// The other figures: each with the texts that its parameters take, every one with every
+/// other.
+const OTHERS: &[(&str, &[Texts])] = &[
+    (
+        "resonance",
+        &[
+            ("q", &["10", "45", "100", "300"]),
+            ("circuits", &["1", "2", "4"]),
+            (
+                "f",
+                &[
+                    "430 kHz",
+                    "441 kHz",
+                    "466.5 kHz",
+                    "470 kHz",
+                    "471 kHz",
+                    "500 kHz",
+                    "510 kHz",
+                ],
+            ),
+        ],
+    ),
+    (
+        "detector",
+        &[
+            ("r", &["50 kΩ", "220 kΩ", "500 kΩ"]),
+            ("c", &["20 pF", "100 pF", "470 pF", "1000 pF"]),
+            ("audio", &["0.5 kHz", "4.5 kHz", "7.25 kHz", "10 kHz"]),
+            ("depth", &["0 %", "35 %", "100 %"]),
+        ],
+    ),
+    (
+        "agc",
+        &[
+            (
+                "signal",
+                &["-20 dB", "-8 dB", "0 dB", "7.5 dB", "40 dB", "80 dB"],
+            ),
+            ("loop-gain", &["0", "1", "2.5", "9", "30"]),
+        ],
+    ),
+];
+
+/// The names of the other figures.
+pub fn others() -> impl Iterator<Item = &'static str> {
+    OTHERS.iter().map(|(name, _)| *name)
+}
+
+/// Every input of the grid of one of the other figures.
+pub fn inputs(name: &str) -> Vec<String> {
+    let found = OTHERS.iter().find(|(known, _)| *known == name);
+    let parameters = found.map_or(&[][..], |(_, parameters)| parameters);
+    let mut inputs = vec![String::new()];
+    for (key, texts) in parameters {
+        let longer = |input: &String| {
+            let input = input.clone();
+            texts
+                .iter()
+                .map(move |text| format!("{input}&{key}={text}"))
+        };
+        inputs = inputs.iter().flat_map(longer).collect();
+    }
+    inputs
+}
