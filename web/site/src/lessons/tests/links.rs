@@ -170,9 +170,13 @@ fn names_in_the_front_matter_are_known() {
 
 #[test]
 fn figures_can_be_drawn_and_their_tasks_done() {
+    let known: Vec<&str> = figures::names().collect();
     assert_eq!(
         faults_of_one("figure frequency-line", "figure frequency-lane"),
-        "lessons/01-one.md:31:4: there is no figure 'frequency-lane'; there are frequency-line, block-diagram"
+        format!(
+            "lessons/01-one.md:31:4: there is no figure 'frequency-lane'; there are {}",
+            known.join(", ")
+        )
     );
     assert_eq!(
         faults_of_one("if=470kHz", "if=470"),
