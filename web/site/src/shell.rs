@@ -15,7 +15,7 @@ const MARK: &str = include_str!("../../pages/icons/source/mark.svg");
 /// Paper and night, as `base.css` has them, for the browser's own bar.
 const THEME_COLOURS: [(&str, &str); 2] = [("light", "#efe5d0"), ("dark", "#0e1116")];
 
-/// The face of headings, which every page but the look-up sets.
+/// The face of headings, which every page but the look-up and the lessons sets.
 const HEADING_FACE: &str = "besley-semibold-latin.woff2";
 
 /// The tabs at the head of each page: (path, words). Only pages that exist stand here.
@@ -57,9 +57,14 @@ pub fn render(page: &Page, site: &Site<'_>) -> String {
     markup.into_string()
 }
 
-/// The look-up keeps its screen for the answer: a head of one line, and no fetched face.
+/// The look-up keeps its screen for the answer: a head of one line, and no fetched face. A
+/// lesson keeps its bytes for figures and problems: its headings take a face of the device.
 fn body_class(page: &Page) -> Option<&'static str> {
-    (page.program == Program::Lookup).then_some("compact")
+    match page.program {
+        Program::Lookup => Some("compact"),
+        _ if page.styles.contains(&"lesson.css") => Some("device-headings"),
+        Program::None | Program::Study(_) => None,
+    }
 }
 
 fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
@@ -84,7 +89,7 @@ fn head(page: &Page, site: &Site<'_>, links: &Links<'_>) -> Markup {
                 link rel="stylesheet" href=(links.asset(style));
             }
             // Named here, the heading face comes with the style sheets and not after them.
-            @if page.program != Program::Lookup && !portable {
+            @if body_class(page).is_none() && !portable {
                 link rel="preload" as="font" type="font/woff2" href=(links.asset(HEADING_FACE))
                     crossorigin;
             }
