@@ -14,4 +14,5 @@ extern crate std;
 pub mod catalogue;
 pub mod problems;
 pub mod quantities;
+pub mod receiver;
 pub mod units;
