@@ -1,6 +1,7 @@
 //! The command line: what was asked for.
 
 use crate::edition::Edition;
+use crate::response::Request;
 use anyhow::{Result, bail};
 use std::path::PathBuf;
 
@@ -18,11 +19,13 @@ cargo site test                install what is missing, build, and run every tes
 cargo site calc 'NAME?KEY=VALUE&…' [--json]     work one quantity
 cargo site calc - [--json]     work one expression a line from standard input
 cargo site calc --list [--json]                 list the quantities
+cargo site response --set FILE --dial F --from F --to F --points N
+        [--id ID] [--band ID] [--selectivity ID]  a set's response as CSV
 cargo site bench [GROUP] [--json]               measure against rivals
 cargo site lighthouse [--all]  the four figures of the main pages, or of all";
 
 /// One command.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Command {
     /// Write the site.
     Build {
@@ -40,6 +43,8 @@ pub enum Command {
     Test,
     /// Work quantities; `calc` reads its own arguments.
     Calc(Vec<String>),
+    /// Write a set's response.
+    Response(Request),
     /// Measure.
     Bench {
         /// One group, or all.
@@ -69,6 +74,7 @@ pub fn parse(arguments: &[String]) -> Result<Command> {
         "serve" => serve(&mut Options::new(rest)),
         "test" => Options::new(rest).done(Command::Test),
         "calc" => Ok(Command::Calc(rest.to_vec())),
+        "response" => response(&mut Options::new(rest)),
         "bench" => bench(&mut Options::new(rest)),
         "lighthouse" => lighthouse(&mut Options::new(rest)),
         "help" | "--help" | "-h" => Ok(Command::Help),
@@ -109,6 +115,11 @@ fn serve(options: &mut Options) -> Result<Command> {
     options.done(Command::Serve { port })
 }
 
+fn response(options: &mut Options) -> Result<Command> {
+    let request = Request::read(options)?;
+    options.done(Command::Response(request))
+}
+
 fn bench(options: &mut Options) -> Result<Command> {
     let json = options.flag("--json");
     let group = options.word();
@@ -142,7 +153,7 @@ fn checked_url(url: String) -> Result<String> {
 }
 
 /// The options that are still unread.
-struct Options {
+pub(crate) struct Options {
     unread: Vec<String>,
 }
 
@@ -161,7 +172,7 @@ impl Options {
     }
 
     /// Takes `--name VALUE` or `--name=VALUE`.
-    fn value(&mut self, name: &str) -> Result<Option<String>> {
+    pub(crate) fn value(&mut self, name: &str) -> Result<Option<String>> {
         let equals = format!("{name}=");
         let Some(at) = self
             .unread

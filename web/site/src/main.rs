@@ -2,7 +2,7 @@
 
 use site::cli::{Command, USAGE, parse};
 use site::wasm::{Wasm, compile};
-use site::{bench, building, calc, lighthouse, repository, serve, testing};
+use site::{bench, building, calc, lighthouse, repository, response, serve, testing};
 use std::process::ExitCode;
 use std::sync::Arc;
 
@@ -21,6 +21,9 @@ fn main() -> ExitCode {
 fn run(command: Command) -> ExitCode {
     if let Command::Calc(arguments) = command {
         return calc::run(&arguments);
+    }
+    if let Command::Response(request) = command {
+        return response::run(&request);
     }
     match carry_out(command) {
         Ok(()) => ExitCode::SUCCESS,
@@ -42,7 +45,7 @@ fn carry_out(command: Command) -> anyhow::Result<()> {
         Command::Test => testing::run(&root),
         Command::Bench { group, json } => bench::run(&root, group.as_deref(), json),
         Command::Lighthouse { all } => lighthouse::run(&root, all),
-        Command::Calc(_) | Command::Help => {
+        Command::Calc(_) | Command::Response(_) | Command::Help => {
             println!("{USAGE}");
             Ok(())
         }

@@ -1,10 +1,10 @@
 //! A family file with the places of everything in it.
 
 use crate::report::{Report, place};
+use crate::toml_place::{Step, offset};
 use std::path::{Path, PathBuf};
 use superhet::problems::Family;
 use superhet::problems::fault::Place;
-use toml::de::{DeTable, DeValue};
 
 /// A TOML file that was read.
 #[derive(Debug, Clone)]
@@ -56,33 +56,10 @@ impl File {
     }
 
     fn offset(&self, path: &[Place]) -> usize {
-        let Ok(table) = DeTable::parse(&self.text) else {
-            return 0;
-        };
-        let mut offset = 0;
-        let mut here = DeValue::Table(table.into_inner());
-        for step in path {
-            let Some((found, value)) = into(here, step) else {
-                break;
-            };
-            offset = found;
-            here = value;
-        }
-        offset
-    }
-}
-
-/// The value one step further in, with where it starts.
-fn into<'t>(value: DeValue<'t>, step: &Place) -> Option<(usize, DeValue<'t>)> {
-    match (value, step) {
-        (DeValue::Table(table), Place::Key(key)) => {
-            let (_, value) = table.into_iter().find(|(name, _)| name.get_ref() == key)?;
-            Some((value.span().start, value.into_inner()))
-        }
-        (DeValue::Array(array), Place::Entry(entry)) => {
-            let value = array.into_iter().nth(*entry)?;
-            Some((value.span().start, value.into_inner()))
-        }
-        _ => None,
+        let steps = path.iter().map(|step| match step {
+            Place::Key(key) => Step::Key(key),
+            Place::Entry(entry) => Step::Entry(*entry),
+        });
+        offset(&self.text, steps)
     }
 }

@@ -1,124 +1,77 @@
 //! `set-profiles.toml`: the built-in sets. Number 1 is the practice set.
 
-use crate::lessons::givens::Given;
 use crate::lessons::source_text::SourceText;
 use crate::report::Report;
-use serde::Deserialize;
-use toml::Spanned;
-
-#[derive(Clone, Debug, Default, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct List {
-    #[serde(default, rename = "set")]
-    sets: Vec<SetProfile>,
-}
-
-/// One set, as its owner would describe it.
-#[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields, rename_all = "kebab-case")]
-struct SetProfile {
-    /// Permanent number, as codes carry it.
-    number: Spanned<u32>,
-    /// Its name in links and files.
-    id: Spanned<String>,
-    /// What people call it.
-    name: String,
-    /// Intermediate frequency.
-    #[serde(rename = "if")]
-    intermediate_frequency: Spanned<String>,
-    /// Side of the oscillator: above or below.
-    side: Spanned<String>,
-    /// ITU Region.
-    region: Spanned<u8>,
-    /// Bands on the dial.
-    #[serde(default, rename = "band")]
-    bands: Vec<Band>,
-}
-
-/// One band of a set's dial.
-#[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Band {
-    /// Its name in links and files.
-    id: Spanned<String>,
-    /// What the dial calls it.
-    name: String,
-    /// Low end.
-    low: Spanned<String>,
-    /// High end.
-    high: Spanned<String>,
-}
+use crate::set_file::SetFile;
+use superhet::receiver::{Place, SetProfile};
 
 /// The number of the practice set, which every page uses until the reader has a set.
 const PRACTICE_SET: u32 = 1;
 
 /// Reads the list and checks every value in it.
 pub(crate) fn check(file: &SourceText, report: &mut Report) {
-    let Some(list) = super::read::<List>(file, report) else {
-        return;
+    let list = match SetFile::read(file.text()) {
+        Ok(list) => list,
+        Err(slip) => return file.fault(slip.at, slip.says, report),
     };
-    super::check_ids(file, "set", list.sets.iter().map(|set| &set.id), report);
-    if !list
-        .sets
-        .iter()
-        .any(|set| *set.number.get_ref() == PRACTICE_SET)
-    {
-        file.fault(
-            0,
-            format!("no set has the number {PRACTICE_SET}, the practice set's"),
-            report,
-        );
+    if !list.sets.iter().any(|set| set.number == Some(PRACTICE_SET)) {
+        let says = format!("no set has the number {PRACTICE_SET}, the practice set's");
+        file.fault(0, says, report);
     }
-    for (index, set) in list.sets.iter().enumerate() {
-        let number = set.number.get_ref();
-        if list.sets[..index]
-            .iter()
-            .any(|earlier| earlier.number.get_ref() == number)
-        {
-            let message = format!("the number {number} stands here a second time");
-            file.fault(set.number.span().start, message, report);
+    for index in 0..list.sets.len() {
+        for slip in list.slips(index) {
+            file.fault(slip.at, slip.says, report);
         }
-        set.check(file, report);
+        check_names(file, &list, index, report);
     }
 }
 
-impl SetProfile {
-    fn check(&self, file: &SourceText, report: &mut Report) {
-        if self.name.trim().is_empty() {
-            file.fault(self.id.span().start, "a set has a name", report);
+/// A built-in set has a number of its own, an id of its own and a name; its bands likewise.
+fn check_names(file: &SourceText, list: &SetFile<'_>, index: usize, report: &mut Report) {
+    let (set, earlier) = (&list.sets[index], &list.sets[..index]);
+    let mut fault = |place: &[Place], says: String| file.fault(list.at(index, place), says, report);
+    match set.number {
+        None => fault(&[], "a built-in set has a number".to_owned()),
+        Some(number) if earlier.iter().any(|one| one.number == Some(number)) => {
+            let says = format!("the number {number} stands here a second time");
+            fault(&[Place::Key("number")], says);
         }
-        check_value(file, "if", &self.intermediate_frequency, report);
-        check_value(file, "side", &self.side, report);
-        if !(1..=3).contains(self.region.get_ref()) {
-            let message = format!("an ITU Region is 1, 2 or 3 (got {})", self.region.get_ref());
-            file.fault(self.region.span().start, message, report);
-        }
-        super::check_ids(file, "band", self.bands.iter().map(|band| &band.id), report);
-        for band in &self.bands {
-            let low = check_value(file, "dial", &band.low, report);
-            let high = check_value(file, "dial", &band.high, report);
-            if low.zip(high).is_some_and(|(low, high)| low >= high) {
-                let message = format!("the low end of \"{}\" lies above its high end", band.name);
-                file.fault(band.low.span().start, message, report);
-            }
-        }
+        Some(_) => {}
+    }
+    if set.name.trim().is_empty() {
+        fault(&[], "a set has a name".to_owned());
+    }
+    if let Some(says) = wrong_id("set", &set.id, earlier.iter().map(|one| &one.id)) {
+        fault(&[Place::Key("id")], says);
+    }
+    for (place, says) in wrong_band_ids(set) {
+        fault(&place, says);
     }
 }
 
-/// The value of a field, read like the catalogue's parameter of that name.
-fn check_value(
-    file: &SourceText,
-    parameter: &str,
-    field: &Spanned<String>,
-    report: &mut Report,
-) -> Option<f64> {
-    match Given::read(parameter, field.get_ref()) {
-        Ok(given) => Some(given.value),
-        Err(message) => {
-            file.fault(field.span().start, message, report);
-            None
-        }
+fn wrong_band_ids(set: &SetProfile) -> Vec<([Place; 3], String)> {
+    let wrong = |(index, band): (usize, &superhet::receiver::BandProfile)| {
+        let earlier = set.bands[..index].iter().map(|one| &one.id);
+        let says = wrong_id("band", &band.id, earlier)?;
+        let place = [Place::Key("band"), Place::Entry(index), Place::Key("id")];
+        Some((place, says))
+    };
+    set.bands.iter().enumerate().filter_map(wrong).collect()
+}
+
+fn wrong_id<'a>(
+    what: &str,
+    id: &String,
+    mut earlier: impl Iterator<Item = &'a String>,
+) -> Option<String> {
+    if !super::is_id(id) {
+        return Some(format!(
+            "an id is written in lower-case letters, digits and hyphens (got \"{id}\")"
+        ));
     }
+    earlier
+        .any(|one| one == id)
+        .then(|| format!("the {what} \"{id}\" stands here a second time"))
 }
 
 #[cfg(test)]
@@ -127,7 +80,10 @@ mod tests {
     use crate::lessons::source_text::{SourceText, faults_of};
 
     const SET: &str = "[[set]]\nnumber = 1\nid = \"one\"\nname = \"One\"\nif = \"470 kHz\"\nside = \"above\"\n\
-                       region = 1\n[[set.band]]\nid = \"mw\"\nname = \"MW\"\nlow = \"525 kHz\"\nhigh = \"1605 kHz\"\n";
+                       region = 1\n[[set.band]]\nid = \"mw\"\nname = \"MW\"\nlow = \"525 kHz\"\nhigh = \"1605 kHz\"\n\
+                       aerial-q = 80\n[[set.if-transformer]]\ncoupling = 0.01\n\
+                       primary = { capacitance = \"200 pF\", q = 100 }\n\
+                       secondary = { capacitance = \"200 pF\", q = 100 }\n";
 
     fn faults(text: &str) -> String {
         let file = SourceText::new("s.toml", text);
@@ -143,17 +99,43 @@ mod tests {
                     .replace("above", "up")
                     .replace("region = 1", "region = 4")
             ),
-            "s.toml:5:6: a frequency needs a unit, such as 1200 kHz (got \"470\")\n\
-             s.toml:6:8: this is above or below (got \"up\")\n\
-             s.toml:7:10: an ITU Region is 1, 2 or 3 (got 4)"
+            "s.toml:5:6: if: a frequency needs a unit, such as 1200 kHz (got \"470\")\n\
+             s.toml:6:8: side: this is above or below (got \"up\")\n\
+             s.toml:7:10: region: this is from 1 to 3 (got 4)"
         );
         assert_eq!(
             faults(&SET.replace("1605 kHz", "505 kHz")),
-            "s.toml:11:7: the low end of \"MW\" lies above its high end"
+            "s.toml:12:8: band 1, high: this is above the lowest mark, 525 kHz (got 505 kHz)"
         );
         assert_eq!(
             faults(&SET.replace("number = 1", "number = 2")),
             "s.toml:1:1: no set has the number 1, the practice set's"
+        );
+    }
+
+    #[test]
+    fn numbers_and_ids_stand_once() {
+        let again = SET.replace("\"mw\"", "\"MW\"");
+        assert_eq!(
+            faults(&(SET.to_owned() + &again)),
+            "s.toml:19:10: the number 1 stands here a second time\n\
+             s.toml:20:6: the set \"one\" stands here a second time\n\
+             s.toml:26:6: an id is written in lower-case letters, digits and hyphens (got \"MW\")"
+        );
+        assert_eq!(
+            faults(&(SET.to_owned() + "[[set.band]]\nid = \"mw\"\n"))
+                .lines()
+                .next(),
+            Some("s.toml:18:1: band 2, aerial-q: this is missing; it is from 1 to 1000")
+        );
+    }
+
+    #[test]
+    fn a_key_that_nobody_knows_is_refused_where_it_stands() {
+        let said = faults(&SET.replace("coupling =", "couplng ="));
+        assert!(
+            said.starts_with("s.toml:15:1: unknown field `couplng`"),
+            "{said}"
         );
     }
 }

@@ -199,6 +199,16 @@ name = "Lantern"
 if = "470 kHz"
 side = "above"
 region = 1
+[[set.band]]
+id = "mw"
+name = "Medium wave"
+low = "525 kHz"
+high = "1605 kHz"
+aerial-q = 80
+[[set.if-transformer]]
+coupling = 0.01
+primary = { capacitance = "200 pF", q = 100 }
+secondary = { capacitance = "200 pF", q = 100 }
 "#;
 
 const CAUTIONS: &str = "**It can kill.**\n\n- Leave it closed.\n";

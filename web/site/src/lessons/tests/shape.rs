@@ -210,7 +210,7 @@ fn unknown_keys_of_the_lists_are_refused_where_they_stand() {
     let lines: Vec<&str> = found.lines().collect();
     for place in [
         "lessons/glossary.toml:4:1: unknown field `others`, expected one of `id`, `name`, `also`, `meaning`",
-        "lessons/set-profiles.toml:6:1: unknown field `sides`, expected one of `number`, `id`, `name`, `if`, `side`, `region`, `band`",
+        "lessons/set-profiles.toml:6:1: unknown field `sides`, expected one of `number`, `id`, `name`, `if`, `side`, `region`, `gang`, `band`, `mixer`, `if-transformer`, `selectivity`, `detector`, `agc`",
         "lessons/sources.toml:3:1: unknown field `editor`, expected one of `id`, `author`, `title`, `edition`, `year`, `where`",
     ] {
         assert!(lines.contains(&place), "{place}: {found}");
