@@ -121,12 +121,18 @@ impl ChainCurve {
     }
 
     /// The square of (voltage at the centre over voltage at this frequency).
-    #[inline]
     fn weakening(&self, hertz: f64) -> f64 {
+        self.weakening_by(&self.transformers, hertz)
+    }
+
+    /// The same, with the transformers given: their number is known to the compiler where
+    /// they stand in an array.
+    #[inline(always)]
+    fn weakening_by(&self, transformers: &[Polynomials], hertz: f64) -> f64 {
         let s = self.offset(hertz);
         let mut denominators = 1.0;
         let mut numerators = self.at_centre;
-        for one in &self.transformers {
+        for one in transformers {
             denominators *= one.square(s);
             numerators *= 1.0 + s;
         }
@@ -145,11 +151,38 @@ impl ChainCurve {
         sqrt(self.weakening(frequency.to_hz()))
     }
 
-    /// The decibels of [`Self::attenuation`] for many frequencies in hertz. As many are
-    /// written as both slices have.
+    /// The decibels of [`Self::attenuation`] for many frequencies in hertz, to the same bits.
+    /// As many are written as both slices have.
+    ///
+    /// Two passes, of which each is short enough for a processor to take several points at
+    /// once.
     pub fn attenuations(&self, hertz: &[f64], decibels: &mut [f64]) {
-        for (hertz, decibels) in hertz.iter().zip(decibels) {
-            *decibels = 10.0 * log10(self.weakening(*hertz));
+        let points = hertz.len().min(decibels.len());
+        let (hertz, decibels) = (&hertz[..points], &mut decibels[..points]);
+        match self.transformers[..] {
+            [one] => self.weakenings([one], hertz, decibels),
+            [one, two] => self.weakenings([one, two], hertz, decibels),
+            [one, two, three] => self.weakenings([one, two, three], hertz, decibels),
+            _ => {
+                for (hertz, weakening) in hertz.iter().zip(&mut *decibels) {
+                    *weakening = self.weakening(*hertz);
+                }
+            }
+        }
+        for decibels in decibels {
+            *decibels = 10.0 * log10(*decibels);
+        }
+    }
+
+    /// The weakening at each frequency, for a chain as short as sets have.
+    fn weakenings<const N: usize>(
+        &self,
+        transformers: [Polynomials; N],
+        hertz: &[f64],
+        weakenings: &mut [f64],
+    ) {
+        for (hertz, weakening) in hertz.iter().zip(weakenings) {
+            *weakening = self.weakening_by(&transformers, *hertz);
         }
     }
 }

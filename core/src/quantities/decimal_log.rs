@@ -14,6 +14,12 @@
 /// The bits of the number above which a mantissa is halved: √½.
 const ROOT_HALF: u64 = 0x3fe6_a09e_667f_3bcd;
 
+/// The bits of 1.0: its exponent's bias, 1023, above an empty mantissa.
+const ONE: u64 = 1023 << MANTISSA;
+
+/// 2^52: a whole number below it, put into its mantissa, adds itself.
+const WHOLE: f64 = 4_503_599_627_370_496.0;
+
 /// Places of the mantissa.
 const MANTISSA: u32 = 52;
 
@@ -32,18 +38,17 @@ const PER_LN_10: (f64, f64) = (
     f64::from_bits(0x3e55_26e5_0e32_a6ab),
 );
 
-/// 2/3, 2/5, 2/7 …: |s| is 0.172 at most, and the next term would be 1e-17 of the whole.
-const SERIES: [f64; 10] = [
-    2.0 / 3.0,
-    2.0 / 5.0,
-    2.0 / 7.0,
-    2.0 / 9.0,
-    2.0 / 11.0,
-    2.0 / 13.0,
-    2.0 / 15.0,
-    2.0 / 17.0,
-    2.0 / 19.0,
-    2.0 / 21.0,
+/// 2/3 + 2x/5 + 2x²/7 + … as a polynomial in x = s²: the one that meets the series at the
+/// seven Chebyshev nodes between 0 and 0.02944, worked out with 60 places. It departs from
+/// the series by 3.2e-16 at most, which is 5e-18 of the logarithm.
+const SERIES: [f64; 7] = [
+    f64::from_bits(0x3fe5_5555_5555_5558),
+    f64::from_bits(0x3fd9_9999_9999_52d8),
+    f64::from_bits(0x3fd2_4924_92df_26ce),
+    f64::from_bits(0x3fcc_71c6_2e40_b94e),
+    f64::from_bits(0x3fc7_462b_5152_e8a6),
+    f64::from_bits(0x3fc3_9fe5_2a20_dc69),
+    f64::from_bits(0x3fc2_b58f_4c8d_5f63),
 ];
 
 /// The decimal logarithm of a positive normal number, within 2 ulp of `libm::log10`.
@@ -57,9 +62,10 @@ const SERIES: [f64; 10] = [
 #[must_use]
 pub fn log10(x: f64) -> f64 {
     let bits = x.to_bits();
-    let k = (bits.wrapping_sub(ROOT_HALF) as i64) >> MANTISSA;
-    let mantissa = f64::from_bits(bits.wrapping_sub((k << MANTISSA) as u64));
-    let k = f64::from(k as i32);
+    // k + 1023, made so that a processor can form two or more of them at once.
+    let biased = (bits.wrapping_sub(ROOT_HALF).wrapping_add(ONE)) >> MANTISSA;
+    let mantissa = f64::from_bits(bits.wrapping_sub(biased << MANTISSA).wrapping_add(ONE));
+    let k = f64::from_bits(biased | WHOLE.to_bits()) - (WHOLE + 1023.0);
     let f = mantissa - 1.0;
     let s = f / (2.0 + f);
     let half_square = 0.5 * f * f;
@@ -81,8 +87,8 @@ pub fn log10(x: f64) -> f64 {
 fn series(square: f64) -> f64 {
     let c = &SERIES;
     let fourth = square * square;
-    let odd = c[0] + fourth * (c[2] + fourth * (c[4] + fourth * (c[6] + fourth * c[8])));
-    let even = c[1] + fourth * (c[3] + fourth * (c[5] + fourth * (c[7] + fourth * c[9])));
+    let odd = c[0] + fourth * (c[2] + fourth * (c[4] + fourth * c[6]));
+    let even = c[1] + fourth * (c[3] + fourth * c[5]);
     square * (odd + square * even)
 }
 

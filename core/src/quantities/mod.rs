@@ -5,6 +5,7 @@
 
 pub mod agc;
 mod attenuation;
+pub mod band_card;
 pub mod bands;
 pub mod cascade;
 pub mod chain_curve;
@@ -23,5 +24,6 @@ pub mod range;
 pub mod resonance;
 pub mod selectivity;
 pub mod spurious_responses;
+pub mod square_root;
 pub mod tracking;
 pub mod transformer_network;

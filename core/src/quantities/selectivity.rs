@@ -15,7 +15,12 @@ use crate::units::{Decibels, Frequency};
 ///
 /// Computed as `(f − f0)(f + f0)/(f·f0)`, which keeps its digits close to resonance.
 pub(crate) fn offset(frequency: Frequency, resonant: Frequency) -> f64 {
-    let (f, f0) = (frequency.to_hz(), resonant.to_hz());
+    offset_hz(frequency.to_hz(), resonant.to_hz())
+}
+
+/// The same from hertz.
+#[inline]
+pub(super) fn offset_hz(f: f64, f0: f64) -> f64 {
     (f - f0) * (f + f0) / (f * f0)
 }
 

@@ -3,6 +3,7 @@
 //! A group is a function that gives rows; its name is what the command line asks for. A
 //! goal that is missed is marked, and fails nothing: times depend on the machine.
 
+mod core;
 mod course;
 mod page;
 mod row;
@@ -18,7 +19,11 @@ pub use timing::median_seconds;
 type Group = fn(&Path) -> Result<Vec<Row>>;
 
 /// Every group under its name.
-const GROUPS: [(&str, Group); 2] = [("site", site::rows), ("page", page::rows)];
+const GROUPS: [(&str, Group); 3] = [
+    ("site", site::rows),
+    ("core", core::rows),
+    ("page", page::rows),
+];
 
 /// Measures one group, or all, and prints a table or one JSON object a row.
 ///
