@@ -4,9 +4,9 @@
 //! not a number from then on: no comparison with it holds, so one slip is not reported a
 //! second time by a rule that compares.
 
+use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use alloc::format;
 
 use super::{Fault, Place, Typed};
 use crate::quantities::range::Range;
