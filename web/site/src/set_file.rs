@@ -45,14 +45,17 @@ impl<'t> SetFile<'t> {
         }
     }
 
-    /// Every fault of one of the sets, counted from 0.
+    /// Every fault of one of the sets, counted from 0, in the order of their places.
     pub(crate) fn slips(&self, set: usize) -> Vec<Slip> {
         let faults = self.sets.get(set).map(SetProfile::faults);
         let slip = |fault: Fault| Slip {
             at: self.at(set, &fault.place),
             says: fault.to_string(),
         };
-        faults.unwrap_or_default().into_iter().map(slip).collect()
+        let faults = faults.unwrap_or_default();
+        let mut slips: Vec<Slip> = faults.into_iter().map(slip).collect();
+        slips.sort_by_key(|slip| slip.at);
+        slips
     }
 
     /// The byte where something in one of the sets stands.

@@ -32,7 +32,7 @@ mod preferred_parts;
 mod three_points;
 mod two_points;
 
-pub use adjusters::{Adjuster, sensitivity};
+pub use adjusters::{Adjuster, error_change, sensitivity};
 pub use best_points::{BestPoints, Minimised, best_points};
 pub use error::TrackingError;
 pub use oscillator_parts::{Arrangement, OscillatorParts, gang_capacitance};
