@@ -17,7 +17,7 @@ use superhet::units::{Decibels, Frequency, parse};
 const HEADER: &str = "frequency_hz,wanted_db,image_db,if_db,harmonic_db,total_db";
 
 /// More lines than this are not asked for at once.
-const MOST_POINTS: u32 = 10_000_000;
+const MOST_POINTS: u32 = 1_000_000;
 
 /// What is asked for.
 #[derive(Debug, Clone, PartialEq)]

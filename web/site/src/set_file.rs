@@ -78,3 +78,22 @@ impl<'t> SetFile<'t> {
         format!("{path}:{line}:{column}: {}", slip.says)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::SetFile;
+    use superhet::receiver::SetProfile;
+
+    #[test]
+    fn a_profile_goes_through_json_unchanged() {
+        let text = include_str!("../../../lessons/set-profiles.toml");
+        let sets = SetFile::read(text).unwrap().sets;
+        assert_eq!(sets.len(), 3);
+        for set in sets {
+            let json = serde_json::to_string(&set).unwrap();
+            let back: SetProfile = serde_json::from_str(&json).unwrap();
+            assert_eq!(back, set);
+            assert_eq!(back.faults(), []);
+        }
+    }
+}
