@@ -10,9 +10,15 @@
 //! square of the response is inversely proportional; `w = k² − (1/q1² + 1/q2²)/2`, where
 //! `D` is least; `Dm = D(max(0, w))`, its value at the peak.
 //!
-//! Where it stops being true: at Q 100 and critical coupling the width is 0.2 % too
-//! large and, 30 kHz from 455 kHz, the loss is 0.03 dB too small; at twice critical the
-//! dip is 0.15 dB too shallow. The exact pair is also a little lopsided.
+//! Where it stops being true: with `δ = (f − f0)/f0`, an exact pair with its losses in
+//! series has `(1 + δ)²·D` with `y = f/f0 − f0/f` for `v` and `k(1 + δ)` for `k`. Far off
+//! the three changes nearly cancel: the exact loss is `20·log10(1 + δ²/4(1 + δ))` dB more,
+//! 0.01 dB at 30 kHz from 455 kHz and 0.1 to 0.2 dB at the quarter of `f0` where this form
+//! ends. Near the humps they do not: at Q 100 the width is 0.2 % too large at critical
+//! coupling and 1.1 % at 2.4 times that, and the dip 0.02 to 0.19 dB too shallow, since one
+//! of the exact humps is higher. Putting `y` alone for `v` makes it worse: 30 kHz off, where
+//! the exact pair is 38.82 dB down on one side and 38.80 dB on the other, `v` gives 38.79 dB
+//! on both and `y` 39.39 and 38.24 dB. `tests/tests/narrow_band.rs` holds all of this.
 //!
 //! Sources: the universal curves, as in F. E. Terman, *Radio Engineers' Handbook*
 //! (1943), section 3 (form from memory, algebra done again here).
