@@ -5,11 +5,6 @@
 //! exact figures were first worked out by an independent nodal solution, which is where the
 //! printed digits are from; here the core's network gives them again.
 
-#![expect(
-    clippy::unwrap_used,
-    reason = "an answer that is refused fails its test, where it stands"
-)]
-
 use proptest::prelude::{prop_assert, proptest};
 use superhet::quantities::coupled_pair::CoupledPair;
 use superhet::quantities::transformer_network::{TransformerNetwork, TunedWinding};
