@@ -4,11 +4,12 @@
 //! The grid follows the catalogue. Every entry's example is varied: each parameter by
 //! powers of ten, then all at once by factors from a fixed sequence of integers. A line
 //! is the expression and the bits and text of its answer, or that it is refused.
-//! Further lines show and read numbers of every kind.
+//! Further lines show and read numbers of every kind; the last hold whole columns.
 //!
 //! After a change that is meant to change values, or a new entry, write it anew with
 //! `UPDATE_GRID=1 cargo test -p api --test native_grid` and read the difference.
 
+mod columns;
 mod sequence;
 
 use sequence::Sequence;
@@ -49,6 +50,7 @@ pub(crate) fn lines() -> Vec<String> {
     for kind in SHOWN_KINDS {
         lines.extend(shown(kind));
     }
+    lines.extend(columns::lines());
     lines.insert(0, format!("digest {:016x}", digest(&lines)));
     lines
 }
