@@ -40,6 +40,31 @@ const FIGURES: &[Figure] = &[
         optional: &["f0", "q", "circuits", "f", "l", "scale", "span", "move"],
         draw: crate::resonance::draw,
     },
+    #[cfg(feature = "circuits")]
+    Figure {
+        name: "coupled-pair",
+        group: Group::Circuits,
+        needed: &[],
+        optional: &["f0", "q1", "q2", "k", "detune1", "detune2", "span", "move"],
+        draw: crate::coupled_pair::draw,
+    },
+    #[cfg(feature = "circuits")]
+    Figure {
+        name: "if-chain",
+        group: Group::Circuits,
+        needed: &[],
+        optional: &[
+            "if",
+            "q",
+            "k",
+            "transformers",
+            "spacing",
+            "audio",
+            "detune",
+            "move",
+        ],
+        draw: crate::if_chain::draw,
+    },
     #[cfg(feature = "stages")]
     Figure {
         name: "detector",

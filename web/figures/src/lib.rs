@@ -31,6 +31,8 @@ mod changes;
 mod condition;
 mod control;
 mod coordinate;
+#[cfg(feature = "circuits")]
+mod coupled_pair;
 #[cfg(feature = "stages")]
 mod detector;
 mod error;
@@ -40,6 +42,8 @@ mod figure;
 mod frequency_line;
 mod group;
 mod handle;
+#[cfg(feature = "circuits")]
+mod if_chain;
 mod input;
 mod markup;
 mod node;
@@ -54,6 +58,8 @@ mod text_width;
 mod tuning;
 mod view;
 mod weakness;
+#[cfg(feature = "circuits")]
+mod window;
 
 pub use changes::{Change, What, changes};
 pub use condition::Condition;

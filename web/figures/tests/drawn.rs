@@ -8,7 +8,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The files, and what is drawn in each.
-const DRAWN: [(&str, &str, &str); 10] = [
+const DRAWN: [(&str, &str, &str); 13] = [
     (
         "frequency-line",
         "frequency-line",
@@ -36,6 +36,9 @@ const DRAWN: [(&str, &str, &str); 10] = [
     ),
     ("agc", "agc", ""),
     ("resonance", "resonance", ""),
+    ("coupled-pair", "coupled-pair", "k=0.02"),
+    ("if-chain", "if-chain", ""),
+    ("if-chain-lopsided", "if-chain", "detune=+4kHz"),
     (
         "resonance-in-decibels",
         "resonance",

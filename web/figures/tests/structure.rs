@@ -31,7 +31,7 @@ fn views(name: &str, rest: &str) -> Vec<View> {
 }
 
 /// The figures, and for each the parameters that no handle changes.
-const KINDS: [(&str, &str); 10] = [
+const KINDS: [(&str, &str); 12] = [
     ("frequency-line", ""),
     ("frequency-line", "&region=2"),
     ("frequency-line", "&region=3&image=hidden"),
@@ -40,6 +40,8 @@ const KINDS: [(&str, &str); 10] = [
     ("block-diagram", ""),
     ("resonance", ""),
     ("resonance", "&l=1mH&scale=decibels"),
+    ("coupled-pair", ""),
+    ("if-chain", ""),
     ("detector", ""),
     ("agc", ""),
 ];
