@@ -67,6 +67,14 @@ const FIGURES: &[Figure] = &[
     },
     #[cfg(feature = "stages")]
     Figure {
+        name: "am-wave",
+        group: Group::Stages,
+        needed: &[],
+        optional: &["carrier", "audio", "depth", "move"],
+        draw: crate::am_wave::draw,
+    },
+    #[cfg(feature = "stages")]
+    Figure {
         name: "detector",
         group: Group::Stages,
         needed: &[],

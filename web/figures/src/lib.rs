@@ -22,6 +22,8 @@
 
 #[cfg(feature = "stages")]
 mod agc;
+#[cfg(feature = "stages")]
+mod am_wave;
 #[cfg(test)]
 mod apart;
 mod arithmetic;

@@ -8,7 +8,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The files, and what is drawn in each.
-const DRAWN: [(&str, &str, &str); 13] = [
+const DRAWN: [(&str, &str, &str); 14] = [
     (
         "frequency-line",
         "frequency-line",
@@ -35,6 +35,7 @@ const DRAWN: [(&str, &str, &str); 13] = [
         "dial=693kHz&if=470kHz&side=above",
     ),
     ("agc", "agc", ""),
+    ("am-wave", "am-wave", ""),
     ("resonance", "resonance", ""),
     ("coupled-pair", "coupled-pair", "k=0.02"),
     ("if-chain", "if-chain", ""),

@@ -31,7 +31,7 @@ fn views(name: &str, rest: &str) -> Vec<View> {
 }
 
 /// The figures, and for each the parameters that no handle changes.
-const KINDS: [(&str, &str); 12] = [
+const KINDS: [(&str, &str); 13] = [
     ("frequency-line", ""),
     ("frequency-line", "&region=2"),
     ("frequency-line", "&region=3&image=hidden"),
@@ -42,6 +42,7 @@ const KINDS: [(&str, &str); 12] = [
     ("resonance", "&l=1mH&scale=decibels"),
     ("coupled-pair", ""),
     ("if-chain", ""),
+    ("am-wave", ""),
     ("detector", ""),
     ("agc", ""),
 ];
