@@ -67,6 +67,16 @@ const FIGURES: &[Figure] = &[
     },
     #[cfg(feature = "stages")]
     Figure {
+        name: "tracking",
+        group: Group::Stages,
+        needed: &[],
+        optional: &[
+            "f1", "f2", "f3", "if", "side", "q", "f-low", "f-high", "dial", "l-signal", "move",
+        ],
+        draw: crate::tracking::draw,
+    },
+    #[cfg(feature = "stages")]
+    Figure {
         name: "am-wave",
         group: Group::Stages,
         needed: &[],

@@ -57,6 +57,8 @@ mod span;
 mod spread;
 mod svg;
 mod text_width;
+#[cfg(feature = "stages")]
+mod tracking;
 mod tuning;
 mod view;
 mod weakness;

@@ -8,7 +8,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The files, and what is drawn in each.
-const DRAWN: [(&str, &str, &str); 14] = [
+const DRAWN: [(&str, &str, &str); 15] = [
     (
         "frequency-line",
         "frequency-line",
@@ -36,6 +36,7 @@ const DRAWN: [(&str, &str, &str); 14] = [
     ),
     ("agc", "agc", ""),
     ("am-wave", "am-wave", ""),
+    ("tracking", "tracking", ""),
     ("resonance", "resonance", ""),
     ("coupled-pair", "coupled-pair", "k=0.02"),
     ("if-chain", "if-chain", ""),

@@ -31,7 +31,7 @@ fn views(name: &str, rest: &str) -> Vec<View> {
 }
 
 /// The figures, and for each the parameters that no handle changes.
-const KINDS: [(&str, &str); 13] = [
+const KINDS: [(&str, &str); 15] = [
     ("frequency-line", ""),
     ("frequency-line", "&region=2"),
     ("frequency-line", "&region=3&image=hidden"),
@@ -43,6 +43,8 @@ const KINDS: [(&str, &str); 13] = [
     ("coupled-pair", ""),
     ("if-chain", ""),
     ("am-wave", ""),
+    ("tracking", ""),
+    ("tracking", "&l-signal=175uH&q=60"),
     ("detector", ""),
     ("agc", ""),
 ];

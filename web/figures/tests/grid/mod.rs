@@ -51,6 +51,18 @@ const OTHERS: &[(&str, &[Texts])] = &[
         ],
     ),
     (
+        "tracking",
+        &[
+            ("f1", &["525 kHz", "600 kHz", "650 kHz"]),
+            ("f2", &["900 kHz", "1087 kHz"]),
+            ("f3", &["1400 kHz", "1605 kHz"]),
+            (
+                "dial",
+                &["525 kHz", "600 kHz", "752 kHz", "1500 kHz", "1605 kHz"],
+            ),
+        ],
+    ),
+    (
         "am-wave",
         &[
             ("carrier", &["1604.5 kHz"]),
