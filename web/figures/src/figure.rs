@@ -32,6 +32,14 @@ const FIGURES: &[Figure] = &[
         optional: &["move"],
         draw: crate::block_diagram::draw,
     },
+    #[cfg(feature = "bands")]
+    Figure {
+        name: "band-chart",
+        group: Group::Bands,
+        needed: &[],
+        optional: &["if", "side", "region", "move"],
+        draw: crate::band_chart::draw,
+    },
     #[cfg(feature = "circuits")]
     Figure {
         name: "resonance",

@@ -27,6 +27,8 @@ mod am_wave;
 #[cfg(test)]
 mod apart;
 mod arithmetic;
+#[cfg(feature = "bands")]
+mod band_chart;
 #[cfg(feature = "frequencies")]
 mod block_diagram;
 mod changes;

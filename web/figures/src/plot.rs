@@ -192,7 +192,7 @@ impl Frame {
 /// A label over a place, in percent, held on the paper: its middle, in percent.
 pub(crate) fn held(place: f64, text_width: f64) -> f64 {
     let half = text_width / 2.0 / WIDTH * 100.0;
-    place.clamp(half + 0.5, 99.5 - half)
+    place.min(99.5 - half).max(half + 0.5)
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The files, and what is drawn in each.
-const DRAWN: [(&str, &str, &str); 15] = [
+const DRAWN: [(&str, &str, &str); 17] = [
     (
         "frequency-line",
         "frequency-line",
@@ -37,6 +37,8 @@ const DRAWN: [(&str, &str, &str); 15] = [
     ("agc", "agc", ""),
     ("am-wave", "am-wave", ""),
     ("tracking", "tracking", ""),
+    ("band-chart", "band-chart", ""),
+    ("band-chart-below", "band-chart", "side=below&if=110kHz"),
     ("resonance", "resonance", ""),
     ("coupled-pair", "coupled-pair", "k=0.02"),
     ("if-chain", "if-chain", ""),

@@ -31,7 +31,7 @@ fn views(name: &str, rest: &str) -> Vec<View> {
 }
 
 /// The figures, and for each the parameters that no handle changes.
-const KINDS: [(&str, &str); 15] = [
+const KINDS: [(&str, &str); 17] = [
     ("frequency-line", ""),
     ("frequency-line", "&region=2"),
     ("frequency-line", "&region=3&image=hidden"),
@@ -43,6 +43,8 @@ const KINDS: [(&str, &str); 15] = [
     ("coupled-pair", ""),
     ("if-chain", ""),
     ("am-wave", ""),
+    ("band-chart", ""),
+    ("band-chart", "&region=2"),
     ("tracking", ""),
     ("tracking", "&l-signal=175uH&q=60"),
     ("detector", ""),

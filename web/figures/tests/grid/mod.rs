@@ -51,6 +51,21 @@ const OTHERS: &[(&str, &[Texts])] = &[
         ],
     ),
     (
+        "band-chart",
+        &[(
+            "if",
+            &[
+                "100 kHz",
+                "175 kHz",
+                "262.5 kHz",
+                "470 kHz",
+                "1000 kHz",
+                "1605 kHz",
+                "2000 kHz",
+            ],
+        )],
+    ),
+    (
         "tracking",
         &[
             ("f1", &["525 kHz", "600 kHz", "650 kHz"]),
