@@ -12,6 +12,7 @@ extern crate alloc;
 extern crate std;
 
 pub mod catalogue;
+pub mod fault;
 pub mod problems;
 pub mod quantities;
 pub mod receiver;

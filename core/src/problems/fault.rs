@@ -1,26 +1,9 @@
-//! What is wrong with a family, and where in its file.
+//! Why a family, or a draw of it, gives no problem.
 
 use alloc::{string::String, vec::Vec};
 
 use super::family::Level;
-
-/// One step from the top of a family file to a place in it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Place {
-    /// Into the value of this key.
-    Key(&'static str),
-    /// Into the entry of a list, counted from 0.
-    Entry(usize),
-}
-
-/// Something wrong with a family.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Fault {
-    /// Where, from the top of the file; empty where it is not known.
-    pub place: Vec<Place>,
-    /// What is wrong, in one sentence.
-    pub says: String,
-}
+pub use crate::fault::{Fault, Place};
 
 /// Why something drawn has no value.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -119,6 +119,30 @@ pub fn discharged(start: Voltage, time: Duration, time_constant: Duration) -> Vo
     Voltage::v(start.to_v() * exp(-time.to_s() / time_constant.to_s()))
 }
 
+/// The voltage across a diode detector's capacitor while its input follows an outline.
+///
+/// Between two points, `step` apart, the capacitor runs down ([`discharged`]); wherever the
+/// outline is higher, the diode fills it up. It starts full at the first point. `outline`
+/// and `held` are in the same unit, whichever; as many are written as both slices have.
+///
+/// ```
+/// use superhet::quantities::detection::follow;
+/// use superhet::units::Duration;
+/// let mut held = [0.0; 3];
+/// // A step of one time constant: 1/e of 10 is 3.679, more than 1, then less than 5.
+/// follow(&[10.0, 1.0, 5.0], Duration::us(20.0), Duration::us(20.0), &mut held);
+/// assert!((held[1] - 3.679).abs() < 0.001);
+/// assert_eq!([held[0], held[2]], [10.0, 5.0]);
+/// ```
+pub fn follow(outline: &[f64], step: Duration, time_constant: Duration, held: &mut [f64]) {
+    let left = discharged(Voltage::v(1.0), step, time_constant).to_v();
+    let mut before = 0.0;
+    for (outline, held) in outline.iter().zip(held) {
+        before = (before * left).max(*outline);
+        *held = before;
+    }
+}
+
 /// The highest audio frequency that a diode follows at a depth of modulation.
 ///
 /// `fa = √(1 − m²)/(2π·R·C·m)`: [`detector_depth_limit`] solved for the audio frequency. It

@@ -6,9 +6,10 @@
 //! Symbols: `fc` carrier, `fa` audio, `m` depth of modulation as a fraction, `Pc`
 //! carrier power.
 
+use core::f64::consts::PI;
 use core::fmt;
 
-use libm::hypot;
+use libm::{cos, hypot};
 
 use crate::units::{Depth, Frequency, Power, Voltage};
 
@@ -164,6 +165,22 @@ pub fn sideband_power(carrier: Power, depth: Depth) -> Power {
 pub fn total_power(carrier: Power, depth: Depth) -> Power {
     let m = depth.fraction();
     Power::w(carrier.to_w() * (1.0 + m * m / 2.0))
+}
+
+/// The outline of a modulated carrier over the carrier's own amplitude.
+///
+/// `1 + m·cos(2π·t·fa)`, `turns` being `t·fa`: how far the note has gone since its top.
+///
+/// ```
+/// use superhet::quantities::modulation::envelope;
+/// use superhet::units::Depth;
+/// let depth = Depth::new(0.8);
+/// assert_eq!(envelope(depth, 0.0), 1.8);
+/// assert!((envelope(depth, 0.5) - 0.2).abs() < 1e-15);
+/// ```
+#[must_use]
+pub fn envelope(depth: Depth, turns: f64) -> f64 {
+    1.0 + depth.fraction() * cos(2.0 * PI * turns)
 }
 
 /// The amplitude of each of the two sidebands of a sine tone.

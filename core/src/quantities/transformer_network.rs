@@ -18,6 +18,8 @@
 
 use libm::{hypot, sqrt};
 
+use super::coils::coil_resistance;
+use super::resonance::{capacitance, reactance_l, resonance};
 use crate::units::{Capacitance, Frequency, Inductance, Resistance};
 
 /// One side of a transformer: a coil with its loss, its capacitor and its load.
@@ -34,6 +36,42 @@ pub struct TunedWinding {
 }
 
 impl TunedWinding {
+    /// A winding that resonates at a frequency with a Q of its own, and no load.
+    ///
+    /// `C = 1/(ω²L)`, `r = ωL/Q`. In a curve measured from its own peak the inductance of a
+    /// winding without load cancels out.
+    ///
+    /// ```
+    /// use superhet::quantities::transformer_network::TunedWinding;
+    /// use superhet::units::{Frequency, Inductance};
+    /// // ωL at 470 kHz is 2953 Ω: with Q 100 the loss is 29.53 Ω.
+    /// let winding = TunedWinding::tuned(Frequency::khz(470.0), Inductance::mh(1.0), 100.0);
+    /// assert!((winding.series.to_ohm() - 29.53).abs() < 0.01);
+    /// assert!((winding.loaded_q() - 100.0).abs() < 1e-9);
+    /// ```
+    #[must_use]
+    pub fn tuned(resonant: Frequency, inductance: Inductance, q: f64) -> Self {
+        Self {
+            inductance,
+            capacitance: capacitance(resonant, inductance),
+            series: coil_resistance(resonant, inductance, q),
+            load: Resistance::ohm(f64::INFINITY),
+        }
+    }
+
+    /// Where the winding resonates by itself: `1/(2π√(LC))`.
+    #[must_use]
+    pub fn resonance(&self) -> Frequency {
+        resonance(self.inductance, self.capacitance)
+    }
+
+    /// Its Q with the load across it, at its own resonance: `1/Q = r/(ωL) + ωL/R`.
+    #[must_use]
+    pub fn loaded_q(&self) -> f64 {
+        let reactance = reactance_l(self.resonance(), self.inductance).to_ohm();
+        1.0 / (self.series.to_ohm() / reactance + reactance / self.load.to_ohm())
+    }
+
     /// `1 + z·y` at ω: real and imaginary part. Nearly zero at this side's resonance.
     fn detuning(&self, omega: f64) -> (f64, f64) {
         let (l, c, r, g) = self.raw();

@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::passband::Passband;
+use super::passband::{Passband, shape_factor};
 use crate::quantities::chain_curve::ChainCurve;
 use crate::quantities::transformer_network::{TransformerNetwork, TunedWinding};
 use crate::units::{Decibels, Frequency};
@@ -27,6 +27,9 @@ pub struct IfChain {
     transformers: Vec<TransformerNetwork>,
     curve: ChainCurve,
     window: Window,
+    /// The frequency of least attenuation, in hertz, and that attenuation under the IF's own.
+    peak: f64,
+    least: f64,
 }
 
 /// Where all humps of the chain lie, and how closely they have to be looked at.
@@ -38,24 +41,40 @@ pub(super) struct Window {
 }
 
 impl IfChain {
-    /// A chain for an IF. `spread` is a share of the IF that all humps lie within.
-    pub(super) fn new(
-        transformers: Vec<TransformerNetwork>,
-        intermediate: f64,
-        spread: f64,
-        sharpest: f64,
-    ) -> Self {
-        let curve = ChainCurve::new(&transformers, Frequency::hz(intermediate));
+    /// A chain for an IF, each transformer tuned to it or near it.
+    ///
+    /// Humps stand apart by the coupling at most, and by what the sides are out of tune;
+    /// beside them a bandwidth of the dullest side is looked at.
+    #[must_use]
+    pub fn new(transformers: Vec<TransformerNetwork>, intermediate: Frequency) -> Self {
+        let curve = ChainCurve::new(&transformers, intermediate);
+        let intermediate = intermediate.to_hz();
+        let sides = || {
+            transformers
+                .iter()
+                .flat_map(|pair| [pair.primary, pair.secondary])
+        };
+        let greatest = |values: &mut dyn Iterator<Item = f64>| values.fold(0.0, f64::max);
+        let coupling = greatest(&mut transformers.iter().map(|pair| pair.coupling));
+        let off = |side: TunedWinding| (side.resonance().to_hz() - intermediate).abs();
+        let detuning = greatest(&mut sides().map(off));
+        let sharpest = greatest(&mut sides().map(|side| side.loaded_q())).max(1.0);
+        let dullest = sides().map(|side| side.loaded_q()).fold(f64::MAX, f64::min);
+        let spread = coupling + 2.0 * detuning / intermediate + 2.0 / dullest;
         let window = Window {
             low: intermediate * (1.0 - spread).max(0.1),
             high: intermediate * (1.0 + spread),
             step: intermediate / (LOOKS_IN_A_BANDWIDTH * sharpest),
         };
-        Self {
+        let mut chain = Self {
             transformers,
             curve,
             window,
-        }
+            peak: 0.0,
+            least: 0.0,
+        };
+        (chain.peak, chain.least) = chain.passband().peak();
+        chain
     }
 
     /// The transformers, mixer first.
@@ -74,31 +93,31 @@ impl IfChain {
     /// How many decibels weaker a frequency comes through than the curve's own peak.
     #[must_use]
     pub fn attenuation(&self, frequency: Frequency) -> Decibels {
-        let (_, least) = self.passband().peak();
-        Decibels::db(self.under_centre(frequency.to_hz()) - least)
+        Decibels::db(self.under_centre(frequency.to_hz()) - self.least)
     }
 
     /// The decibels of [`Self::attenuation`] for many frequencies in hertz. As many are
     /// written as both slices have.
     pub fn attenuations(&self, hertz: &[f64], decibels: &mut [f64]) {
-        let (_, least) = self.passband().peak();
         self.curve.attenuations(hertz, decibels);
         for decibels in decibels.iter_mut().take(hertz.len()) {
-            *decibels -= least;
+            *decibels -= self.least;
         }
     }
 
     /// Where the chain passes most.
     #[must_use]
     pub fn peak(&self) -> Frequency {
-        Frequency::hz(self.passband().peak().0)
+        Frequency::hz(self.peak)
     }
 
     /// The outermost two frequencies that are a drop under the peak, even where the dip
     /// between them is deeper. None where the curve never falls so far.
     #[must_use]
     pub fn edges(&self, drop: Decibels) -> Option<(Frequency, Frequency)> {
-        let (lower, upper) = self.passband().edges(drop.to_db())?;
+        let (lower, upper) = self
+            .passband()
+            .edges(self.peak, self.least + drop.to_db())?;
         Some((Frequency::hz(lower), Frequency::hz(upper)))
     }
 
@@ -112,8 +131,7 @@ impl IfChain {
     /// The bandwidth at 60 dB over that at 6 dB.
     #[must_use]
     pub fn shape_factor(&self) -> Option<f64> {
-        let width = |drop| self.bandwidth(Decibels::db(drop)).map(Frequency::to_hz);
-        Some(width(60.0)? / width(6.0)?)
+        shape_factor(|drop| self.bandwidth(drop))
     }
 
     /// Decibels under the response at the IF itself; infinite at 0 Hz and where there is no

@@ -3,6 +3,8 @@
 //! The curve is one with all its humps inside a window that is known beforehand, and
 //! falling on both sides of it.
 
+use crate::units::{Decibels, Frequency};
+
 /// Halvings of a stretch that holds one edge: a double has 53 places.
 const HALVINGS: u32 = 60;
 
@@ -82,11 +84,9 @@ impl<A: Fn(f64) -> f64> Passband<A> {
         }
     }
 
-    /// The outermost two frequencies that are `drop` decibels under the peak: lower, upper.
-    /// None where the curve does not fall so far between 0 Hz and a great distance.
-    pub(super) fn edges(&self, drop: f64) -> Option<(f64, f64)> {
-        let (peak, least) = self.peak();
-        let level = least + drop;
+    /// The outermost two frequencies at a level of attenuation, lower and upper, round the
+    /// peak. None where the curve does not fall so far between 0 Hz and a great distance.
+    pub(super) fn edges(&self, peak: f64, level: f64) -> Option<(f64, f64)> {
         let lower = self.edge(self.low.min(peak), peak, level)?;
         let upper = self.edge(self.high.max(peak), peak, level)?;
         Some((lower, upper))
@@ -149,6 +149,12 @@ impl<A: Fn(f64) -> f64> Passband<A> {
     }
 }
 
+/// The bandwidth at 60 dB over that at 6 dB.
+pub(super) fn shape_factor(bandwidth: impl Fn(Decibels) -> Option<Frequency>) -> Option<f64> {
+    let width = |drop| bandwidth(Decibels::db(drop)).map(Frequency::to_hz);
+    Some(width(60.0)? / width(6.0)?)
+}
+
 #[cfg(test)]
 mod tests {
     use super::Passband;
@@ -170,8 +176,8 @@ mod tests {
     #[test]
     fn edges_are_the_outermost_even_under_a_deep_dip() {
         let band = Passband::new(two_humps, 5.0, 15.0, 0.3);
-        let (_, least) = band.peak();
-        let (lower, upper) = band.edges(2.0).unwrap();
+        let (peak, least) = band.peak();
+        let (lower, upper) = band.edges(peak, least + 2.0).unwrap();
         for edge in [lower, upper] {
             assert!((two_humps(edge) - least - 2.0).abs() < 1e-12, "{edge}");
         }
@@ -184,7 +190,8 @@ mod tests {
     fn edges_far_outside_the_window_are_found() {
         // 20·|log2(x/10)| is 100 down at 10·2^±5.
         let hill = |x: f64| 20.0 * libm::fabs(libm::log2(x / 10.0));
-        let (lower, upper) = Passband::new(hill, 9.0, 11.0, 0.1).edges(100.0).unwrap();
+        let band = Passband::new(hill, 9.0, 11.0, 0.1);
+        let (lower, upper) = band.edges(band.peak().0, 100.0).unwrap();
         assert!((lower - 10.0 / 32.0).abs() < 1e-6, "{lower}");
         assert!((upper - 320.0).abs() < 1e-3, "{upper}");
     }
@@ -192,6 +199,6 @@ mod tests {
     #[test]
     fn a_curve_that_levels_off_has_no_edge() {
         let shelf = |x: f64| libm::fmin(6.0, libm::fabs(x - 10.0));
-        assert_eq!(Passband::new(shelf, 9.0, 11.0, 0.1).edges(7.0), None);
+        assert_eq!(Passband::new(shelf, 9.0, 11.0, 0.1).edges(10.0, 7.0), None);
     }
 }

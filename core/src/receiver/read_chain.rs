@@ -27,13 +27,6 @@ const LOAD: Allowed = Allowed::new(Kind::Resistance, 100.0, 1e12);
 /// The share of the IF within which a winding is tuned, either way.
 const MOST_DETUNING: f64 = 0.25;
 
-/// One transformer with what is known of its curve.
-struct Transformer {
-    network: TransformerNetwork,
-    detuning: f64,
-    loaded_q: [f64; 2],
-}
-
 /// Reads the IF transformers, once for each position of the switch.
 pub(super) fn read_positions(
     reader: &mut Reader,
@@ -49,8 +42,9 @@ pub(super) fn read_positions(
     let transformers = reader.each("if-transformer", &profile.if_transformers, |reader, one| {
         read_transformer(reader, one, intermediate)
     });
+    let intermediate = Frequency::hz(intermediate);
     if profile.selectivity.is_empty() {
-        let chain = chain(&transformers, None, intermediate);
+        let chain = IfChain::new(transformers, intermediate);
         let (id, name) = (String::new(), String::new());
         return vec![Position { id, name, chain }];
     }
@@ -59,7 +53,7 @@ pub(super) fn read_positions(
         Position {
             id: position.id.clone(),
             name: position.name.clone(),
-            chain: chain(&transformers, couplings.as_deref(), intermediate),
+            chain: IfChain::new(coupled(&transformers, couplings.as_deref()), intermediate),
         }
     })
 }
@@ -89,56 +83,37 @@ fn read_transformer(
     reader: &mut Reader,
     profile: &IfTransformerProfile,
     intermediate: f64,
-) -> Transformer {
+) -> TransformerNetwork {
     let coupling = reader.value("coupling", &profile.coupling, COUPLING);
     let mut side =
         |key, winding| reader.within(key, |reader| read_winding(reader, winding, intermediate));
-    let (primary, secondary) = (
-        side("primary", &profile.primary),
-        side("secondary", &profile.secondary),
-    );
-    Transformer {
-        network: TransformerNetwork {
-            primary: primary.winding,
-            secondary: secondary.winding,
-            coupling,
-        },
-        detuning: primary.detuning.abs().max(secondary.detuning.abs()),
-        loaded_q: [primary.loaded_q, secondary.loaded_q],
+    TransformerNetwork {
+        primary: side("primary", &profile.primary),
+        secondary: side("secondary", &profile.secondary),
+        coupling,
     }
 }
 
-/// One side with what is known of its curve.
-struct Side {
-    winding: TunedWinding,
-    detuning: f64,
-    loaded_q: f64,
-}
-
-fn read_winding(reader: &mut Reader, profile: &WindingProfile, intermediate: f64) -> Side {
+fn read_winding(reader: &mut Reader, profile: &WindingProfile, intermediate: f64) -> TunedWinding {
     let detuning = read_detuning(reader, profile, intermediate);
     let resonant = Frequency::hz(intermediate + detuning);
     let (l, c) = read_coil_and_capacitor(reader, profile, resonant);
     let q = reader.value("q", &profile.q, Q);
     let load = reader.optional("load", &profile.load, LOAD);
     let series = coil_resistance(resonant, l, q);
-    // Q = ωL/r, so ωL is Q·r: what of it a load adds to 1/Q.
-    let loaded_q = 1.0 / (1.0 / q + load.map_or(0.0, |load| q * series.to_ohm() / load));
+    let winding = TunedWinding {
+        inductance: l,
+        capacitance: c,
+        series,
+        load: Resistance::ohm(load.unwrap_or(f64::INFINITY)),
+    };
+    let loaded_q = winding.loaded_q();
     if loaded_q < range::PAIR_Q.least {
         let least = range::PAIR_Q.least;
         let says = format!("this leaves a loaded Q of at least {least} (got {loaded_q:.2})");
         reader.fault_of("load", says);
     }
-    Side {
-        winding: TunedWinding {
-            inductance: l,
-            capacitance: c,
-            series,
-            load: Resistance::ohm(load.unwrap_or(f64::INFINITY)),
-        },
-        detuning,
-        loaded_q,
-    }
+    winding
 }
 
 fn read_detuning(reader: &mut Reader, profile: &WindingProfile, intermediate: f64) -> f64 {
@@ -180,21 +155,14 @@ fn read_coil_and_capacitor(
     }
 }
 
-/// The chain with these couplings, or the transformers' own.
-fn chain(transformers: &[Transformer], couplings: Option<&[f64]>, intermediate: f64) -> IfChain {
-    let mut networks: Vec<TransformerNetwork> =
-        transformers.iter().map(|one| one.network).collect();
-    if let Some(couplings) = couplings {
-        for (network, coupling) in networks.iter_mut().zip(couplings) {
-            network.coupling = *coupling;
-        }
+/// The transformers with these couplings, or with their own.
+fn coupled(
+    transformers: &[TransformerNetwork],
+    couplings: Option<&[f64]>,
+) -> Vec<TransformerNetwork> {
+    let mut coupled = transformers.to_vec();
+    for (network, coupling) in coupled.iter_mut().zip(couplings.unwrap_or_default()) {
+        network.coupling = *coupling;
     }
-    let greatest = |values: &mut dyn Iterator<Item = f64>| values.fold(0.0, f64::max);
-    let coupling = greatest(&mut networks.iter().map(|network| network.coupling));
-    let detuning = greatest(&mut transformers.iter().map(|one| one.detuning));
-    let every_q = || transformers.iter().flat_map(|one| one.loaded_q);
-    let (dullest, sharpest) = (every_q().fold(f64::MAX, f64::min), greatest(&mut every_q()));
-    // Humps stand apart by the coupling at most; beside them a bandwidth of the dullest.
-    let spread = coupling + 2.0 * detuning / intermediate + 2.0 / dullest;
-    IfChain::new(networks, intermediate, spread, sharpest.max(1.0))
+    coupled
 }

@@ -3,7 +3,7 @@
 use super::band::Band;
 use super::if_chain::{IfChain, Window};
 use super::mixer::Mixer;
-use super::passband::Passband;
+use super::passband::{Passband, shape_factor};
 use super::response::{Response, together};
 use super::setting::Setting;
 use crate::quantities::conversion::Side;
@@ -121,7 +121,9 @@ impl<'r> Tuning<'r> {
     /// IF chain together. None where the response never falls so far.
     #[must_use]
     pub fn edges(&self, drop: Decibels) -> Option<(Frequency, Frequency)> {
-        let (one, other) = self.paths.passband().edges(drop.to_db())?;
+        let peak = self.paths.wanted_at(self.peak);
+        let level = self.least + drop.to_db();
+        let (one, other) = self.paths.passband().edges(peak, level)?;
         let (one, other) = (self.paths.signal(one), self.paths.signal(other));
         Some((Frequency::hz(one.min(other)), Frequency::hz(one.max(other))))
     }
@@ -136,8 +138,7 @@ impl<'r> Tuning<'r> {
     /// The bandwidth at 60 dB over that at 6 dB, aerial circuits and IF chain together.
     #[must_use]
     pub fn shape_factor(&self) -> Option<f64> {
-        let width = |drop| self.bandwidth(Decibels::db(drop)).map(Frequency::to_hz);
-        Some(width(60.0)? / width(6.0)?)
+        shape_factor(|drop| self.bandwidth(drop))
     }
 }
 

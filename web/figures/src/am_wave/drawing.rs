@@ -7,7 +7,8 @@ use crate::handle::{bar, kilohertz, label};
 use crate::plot::{Frame, WIDTH};
 use crate::spread::{Label, spread};
 use crate::text_width::{Weight, text_width};
-use core::f64::consts::TAU;
+use superhet::quantities::modulation::envelope;
+use superhet::units::Depth;
 
 pub(super) const HEIGHT: f64 = 330.0;
 /// The highest note of the figure, in hertz.
@@ -29,10 +30,10 @@ pub(super) fn nodes(model: &Model) -> Vec<Node> {
 /// each point of the paper to the next the ink goes from one outline to the other.
 fn wave(model: &Model) -> Vec<Node> {
     let frame = Frame::new(26.0, 110.0, (0.0, TIME), (2.0, -2.0));
-    let turn = TAU * model.audio.value / 1e3;
-    let outline = frame
-        .places()
-        .map(|time| 1.0 - model.depth.value * libm::cos(turn * time));
+    let depth = Depth::new(model.depth.value);
+    // The drawing begins half a swing after a top, at the lowest place.
+    let turns = |time: f64| 0.5 + model.audio.value / 1e3 * time;
+    let outline = frame.places().map(|time| envelope(depth, turns(time)));
     let mut swings = outline;
     for (place, swing) in swings.iter_mut().enumerate() {
         if place % 2 == 1 {

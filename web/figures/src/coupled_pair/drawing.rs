@@ -4,6 +4,7 @@ use super::Model;
 use crate::handle::{bar, label};
 use crate::plot::{Frame, held};
 use crate::text_width::{Weight, text_width};
+use crate::window::points;
 use crate::{Node, span};
 
 pub(super) const HEIGHT: f64 = 248.0;
@@ -31,8 +32,8 @@ pub(super) fn nodes(model: &Model) -> Vec<Node> {
     }
     nodes.extend(circuits(model));
     nodes.extend(width(model));
-    let (places, losses) = model.window.points();
-    nodes.push(frame.curve_at("curve", "fig-curve", places, &losses));
+    let (places, losses) = points(&model.chain, frame);
+    nodes.push(frame.curve_at("curve", "fig-curve", &places, &losses));
     nodes.push(label("coupling", "fig-value", 50.0, 16.0, &coupling(model)));
     nodes.push(label("humps", "fig-aside", 50.0, 33.0, &humps(model)));
     nodes

@@ -10,10 +10,11 @@ mod words;
 use crate::arithmetic::{frequency, given, given_within, rough};
 use crate::control::Slider;
 use crate::plot::{Frame, WIDTH};
-use crate::window::{Window, winding};
+use crate::window::{edges, winding};
 use crate::{Control, FigureError, Input, Quantity, View, span};
 use superhet::quantities::transformer_network::TransformerNetwork;
-use superhet::units::Kind;
+use superhet::receiver::IfChain;
+use superhet::units::{Frequency, Kind};
 
 /// How far a circuit may be out of tune, in hertz.
 const DETUNING: f64 = 20e3;
@@ -23,7 +24,7 @@ const DROP: f64 = 3.0;
 /// The pair, worked out.
 struct Model {
     frame: Frame,
-    window: Window,
+    chain: IfChain,
     tuned: Quantity,
     q: [Quantity; 2],
     coupling: Quantity,
@@ -86,8 +87,8 @@ impl Model {
             secondary: side(1),
             coupling: coupling.value,
         };
-        let window = Window::new(&[network], tuned.value, &frame);
-        let edges = window.edges(DROP);
+        let chain = IfChain::new(vec![network], Frequency::hz(tuned.value));
+        let edges = edges(&chain, DROP, &frame);
         let in_tune = detuned.iter().all(|detuned| detuned.value == 0.0);
         let width = if in_tune {
             let drop = ("drop", "3 dB");
@@ -100,7 +101,7 @@ impl Model {
         };
         Ok(Self {
             frame,
-            window,
+            chain,
             tuned,
             q,
             coupling,

@@ -3,6 +3,7 @@
 use super::Model;
 use super::drawing::humps;
 use crate::arithmetic::roughly;
+use crate::window;
 use crate::{Cell, Table};
 use superhet::units::{Kind, display};
 
@@ -89,7 +90,7 @@ pub(super) fn table(model: &Model) -> Table {
             4 => "the middle",
             _ => "above the middle",
         };
-        let loss = roughly(Kind::Decibels, "", model.window.loss(hertz)).text;
+        let loss = roughly(Kind::Decibels, "", window::loss(&model.chain, hertz)).text;
         vec![
             Cell::words(head),
             Cell::words(display::text(Kind::Frequency, hertz)),

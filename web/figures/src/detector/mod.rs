@@ -11,8 +11,9 @@ use crate::control::Slider;
 use crate::coordinate::pixels;
 use crate::plot::{Frame, POINTS, WIDTH};
 use crate::{Control, FigureError, Input, Quantity, View};
-use superhet::quantities::detection::{discharged, time_constant};
-use superhet::units::{Capacitance, Duration, Kind, Resistance, Voltage};
+use superhet::quantities::detection::{follow, time_constant};
+use superhet::quantities::modulation::envelope;
+use superhet::units::{Capacitance, Depth, Duration, Kind, Resistance};
 
 /// Swings of the note that are drawn.
 const SWINGS: f64 = 2.0;
@@ -72,8 +73,10 @@ impl Model {
         let limit = in_percent(rough("detector-depth-limit", &pairs)?);
         let time = rough("time-constant", &pairs[..2])?;
         let frame = Frame::new(44.0, 140.0, (0.0, SWINGS), (2.0, 0.0));
-        let outline = frame.places().map(|swings| outline(swings, depth.value));
-        let followed = followed(&resistance, &capacitance, &audio, depth.value);
+        let deep = Depth::new(depth.value);
+        let outline = frame.places().map(|swings| envelope(deep, swings));
+        let load = Resistance::ohm(resistance.value);
+        let followed = followed(&outline, &audio, load, Capacitance::f(capacitance.value));
         Ok(Self {
             frame,
             resistance,
@@ -99,27 +102,18 @@ fn in_percent(mut depth: Quantity) -> Quantity {
     depth
 }
 
-/// The outline after so many swings of the note; the carrier alone is 1.
-fn outline(swings: f64, depth: f64) -> f64 {
-    1.0 + depth * libm::cos(swings * core::f64::consts::TAU)
-}
-
-/// The voltage across the capacitor: it runs down through the resistor, and the diode
-/// fills it up wherever the outline is higher. Drawn once it repeats itself, which it does
-/// from the first top on.
-fn followed(r: &Quantity, c: &Quantity, audio: &Quantity, depth: f64) -> [f64; POINTS] {
-    let swings_a_step = SWINGS / (POINTS - 1) as f64;
-    let step = Duration::s(swings_a_step / audio.value);
-    let time = time_constant(Resistance::ohm(r.value), Capacitance::f(c.value));
-    // The first point is a top, where the diode has just filled the capacitor.
-    let mut held = outline(0.0, depth);
-    core::array::from_fn(|point| {
-        if point > 0 {
-            let left = discharged(Voltage::v(held), step, time).to_v();
-            held = left.max(outline(swings_a_step * point as f64, depth));
-        }
-        held
-    })
+/// The voltage across the capacitor, drawn once it repeats itself, which it does from the
+/// first top on: there the diode has just filled it.
+fn followed(
+    outline: &[f64; POINTS],
+    audio: &Quantity,
+    load: Resistance,
+    across: Capacitance,
+) -> [f64; POINTS] {
+    let step = Duration::s(SWINGS / (POINTS - 1) as f64 / audio.value);
+    let mut held = [0.0; POINTS];
+    follow(outline, step, time_constant(load, across), &mut held);
+    held
 }
 
 fn controls(model: &Model) -> Vec<Control> {

@@ -5,6 +5,8 @@ use crate::coordinate::{percent, pixels, rounded};
 use crate::handle::{bar, label};
 use crate::plot::{Frame, held};
 use crate::text_width::{Weight, text_width};
+use crate::window;
+use crate::window::points;
 use crate::{Node, span};
 
 pub(super) const HEIGHT: f64 = 258.0;
@@ -37,8 +39,8 @@ pub(super) fn nodes(model: &Model) -> Vec<Node> {
     }
     nodes.extend(span::scale(frame));
     nodes.extend(width(model));
-    let (places, losses) = model.window.points();
-    nodes.push(frame.curve_at("curve", "fig-curve", places, &losses));
+    let (places, losses) = points(&model.chain, frame);
+    nodes.push(frame.curve_at("curve", "fig-curve", &places, &losses));
     let under = Node::classed("text", "fig-soft").at(50.0, LINE + 54.0);
     nodes.push(
         under
@@ -67,7 +69,7 @@ fn station(model: &Model, channel: i32) -> Vec<Node> {
     } else {
         "fig-stem"
     };
-    let loss = model.window.loss(carrier);
+    let loss = window::loss(&model.chain, carrier);
     let text = [&pixels(rounded(loss) as f64), " dB"].concat();
     vec![
         Node::classed("rect", "fig-band")

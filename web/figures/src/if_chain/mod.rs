@@ -11,10 +11,11 @@ mod words;
 use crate::arithmetic::{frequency, given, given_within, rough, roughly};
 use crate::control::Slider;
 use crate::plot::{Frame, WIDTH};
-use crate::window::{Window, winding};
+use crate::window::{edges, winding};
 use crate::{Control, FigureError, Input, Quantity, View};
 use superhet::quantities::transformer_network::TransformerNetwork;
-use superhet::units::Kind;
+use superhet::receiver::IfChain;
+use superhet::units::{Frequency, Kind};
 
 /// How far the last circuit may be out of tune, in hertz.
 const DETUNING: f64 = 20e3;
@@ -26,7 +27,7 @@ const CHANNELS: i32 = 2;
 /// The chain, worked out.
 struct Model {
     frame: Frame,
-    window: Window,
+    chain: IfChain,
     tuned: Quantity,
     q: Quantity,
     coupling: Quantity,
@@ -93,11 +94,11 @@ impl Model {
         let transformers = stages.value as u32;
         let mut chain = vec![pair(0.0); transformers as usize - 1];
         chain.push(pair(detuned.value));
-        let window = Window::new(&chain, tuned.value, &frame);
-        let edges = window.edges(DROP);
+        let chain = IfChain::new(chain, Frequency::hz(tuned.value));
+        let edges = edges(&chain, DROP, &frame);
         Ok(Self {
             frame,
-            window,
+            chain,
             tuned,
             q,
             coupling,

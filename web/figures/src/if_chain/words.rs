@@ -2,6 +2,7 @@
 
 use super::{CHANNELS, Model};
 use crate::arithmetic::roughly;
+use crate::window;
 use crate::{Cell, Table};
 use superhet::units::{Kind, display};
 
@@ -32,7 +33,7 @@ pub(super) fn title(model: &Model) -> String {
 }
 
 fn loss(model: &Model, hertz: f64) -> String {
-    roughly(Kind::Decibels, "", model.window.loss(hertz)).text
+    roughly(Kind::Decibels, "", window::loss(&model.chain, hertz)).text
 }
 
 pub(super) fn sentences(model: &Model) -> String {

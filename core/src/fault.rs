@@ -1,10 +1,10 @@
-//! What is wrong with a set profile, and where in it.
+//! What is wrong with something that an author wrote, and where in it.
 
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
-/// One step from the top of a profile to a place in it.
+/// One step from the top of what was written to a place in it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Place {
     /// Into the value of this key.
@@ -13,7 +13,7 @@ pub enum Place {
     Entry(usize),
 }
 
-/// Something wrong with a profile: the field, the rule, the value.
+/// Something wrong with a family or a set profile: where, the rule, the value.
 ///
 /// ```
 /// use superhet::receiver::SetProfile;
@@ -24,9 +24,9 @@ pub enum Place {
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Fault {
-    /// Where, from the top of the profile.
+    /// Where, from the top; empty where it is not known.
     pub place: Vec<Place>,
-    /// The rule and the value, in one sentence.
+    /// What is wrong, in one sentence.
     pub says: String,
 }
 
@@ -34,7 +34,7 @@ impl Fault {
     /// The field in words: `band 2, oscillator, padder`; entries are counted from 1.
     ///
     /// ```
-    /// use superhet::receiver::{Fault, Place};
+    /// use superhet::fault::{Fault, Place};
     /// let place = vec![Place::Key("band"), Place::Entry(1), Place::Key("low")];
     /// let fault = Fault { place, says: String::new() };
     /// assert_eq!(fault.field(), "band 2, low");
