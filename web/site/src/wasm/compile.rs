@@ -47,7 +47,8 @@ fn compile_package(root: &Path, package: &str, features: &str) -> Result<()> {
         .args(["rustc", "--lib", "--crate-type", "cdylib"])
         .args(["--package", package, "--no-default-features"])
         .args(["--features", features])
-        .args(["--target", TARGET, "--profile", PROFILE]);
+        .args(["--target", TARGET, "--profile", PROFILE])
+        .args(["--config", &without_home(root)?]);
     // Somebody who looks on sees how it gets on; a log stays short.
     if !std::io::stderr().is_terminal() {
         cargo.arg("--quiet");
@@ -57,6 +58,26 @@ fn compile_package(root: &Path, package: &str, features: &str) -> Result<()> {
         bail!("{package} does not compile for {TARGET} (see cargo's messages above)");
     }
     Ok(())
+}
+
+/// A setting that keeps the folders of this machine out of the places that panics name: the
+/// same sources give the same wasm, wherever they were built.
+fn without_home(root: &Path) -> Result<String> {
+    let cargo_home = env::var_os("CARGO_HOME").map(PathBuf::from);
+    let user_home = env::var_os("HOME").map(PathBuf::from);
+    let registry = cargo_home.or_else(|| Some(user_home?.join(".cargo")));
+    let folders = [
+        Some((root.to_path_buf(), ".")),
+        registry.map(|home| (home, "cargo")),
+    ];
+    let flags: Vec<String> = folders
+        .into_iter()
+        .flatten()
+        .map(|(folder, name)| format!("--remap-path-prefix={}={name}", folder.display()))
+        .collect();
+    // TOML reads strings as JSON writes them.
+    let flags = serde_json::to_string(&flags).context("a folder's name is no text")?;
+    Ok(format!("target.{TARGET}.rustflags={flags}"))
 }
 
 /// The cargo that started this program, or the one on the path.
