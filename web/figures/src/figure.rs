@@ -48,18 +48,18 @@ const FIGURES: &[Figure] = &[
         optional: &["f0", "q", "circuits", "f", "l", "scale", "span", "move"],
         draw: crate::resonance::draw,
     },
-    #[cfg(feature = "circuits")]
+    #[cfg(feature = "transformers")]
     Figure {
         name: "coupled-pair",
-        group: Group::Circuits,
+        group: Group::Transformers,
         needed: &[],
         optional: &["f0", "q1", "q2", "k", "detune1", "detune2", "span", "move"],
         draw: crate::coupled_pair::draw,
     },
-    #[cfg(feature = "circuits")]
+    #[cfg(feature = "transformers")]
     Figure {
         name: "if-chain",
-        group: Group::Circuits,
+        group: Group::Transformers,
         needed: &[],
         optional: &[
             "if",
@@ -73,36 +73,36 @@ const FIGURES: &[Figure] = &[
         ],
         draw: crate::if_chain::draw,
     },
-    #[cfg(feature = "stages")]
+    #[cfg(feature = "tracking")]
     Figure {
         name: "tracking",
-        group: Group::Stages,
+        group: Group::Tracking,
         needed: &[],
         optional: &[
             "f1", "f2", "f3", "if", "side", "q", "f-low", "f-high", "dial", "l-signal", "move",
         ],
         draw: crate::tracking::draw,
     },
-    #[cfg(feature = "stages")]
+    #[cfg(feature = "modulation")]
     Figure {
         name: "am-wave",
-        group: Group::Stages,
+        group: Group::Modulation,
         needed: &[],
         optional: &["carrier", "audio", "depth", "move"],
         draw: crate::am_wave::draw,
     },
-    #[cfg(feature = "stages")]
+    #[cfg(feature = "detection")]
     Figure {
         name: "detector",
-        group: Group::Stages,
+        group: Group::Detection,
         needed: &[],
         optional: &["r", "c", "audio", "depth", "move"],
         draw: crate::detector::draw,
     },
-    #[cfg(feature = "stages")]
+    #[cfg(feature = "detection")]
     Figure {
         name: "agc",
-        group: Group::Stages,
+        group: Group::Detection,
         needed: &[],
         optional: &["signal", "loop-gain", "move"],
         draw: crate::agc::draw,

@@ -9,8 +9,14 @@ pub enum Group {
     Frequencies,
     /// What else lies in the bands: feature `bands`.
     Bands,
-    /// Curves of tuned circuits: feature `circuits`.
+    /// The curve of tuned circuits: feature `circuits`.
     Circuits,
-    /// Tracking, modulation, detector and AGC: feature `stages`.
-    Stages,
+    /// Coupled circuits and the whole IF: feature `transformers`.
+    Transformers,
+    /// A modulated wave: feature `modulation`.
+    Modulation,
+    /// Detector and AGC: feature `detection`.
+    Detection,
+    /// One knob, two circuits: feature `tracking`.
+    Tracking,
 }

@@ -15,14 +15,17 @@
         feature = "frequencies",
         feature = "bands",
         feature = "circuits",
-        feature = "stages"
+        feature = "transformers",
+        feature = "modulation",
+        feature = "detection",
+        feature = "tracking"
     )),
     allow(dead_code)
 )]
 
-#[cfg(feature = "stages")]
+#[cfg(feature = "detection")]
 mod agc;
-#[cfg(feature = "stages")]
+#[cfg(feature = "modulation")]
 mod am_wave;
 #[cfg(test)]
 mod apart;
@@ -35,9 +38,9 @@ mod changes;
 mod condition;
 mod control;
 mod coordinate;
-#[cfg(feature = "circuits")]
+#[cfg(feature = "transformers")]
 mod coupled_pair;
-#[cfg(feature = "stages")]
+#[cfg(feature = "detection")]
 mod detector;
 mod error;
 mod escape;
@@ -46,7 +49,7 @@ mod figure;
 mod frequency_line;
 mod group;
 mod handle;
-#[cfg(feature = "circuits")]
+#[cfg(feature = "transformers")]
 mod if_chain;
 mod input;
 mod markup;
@@ -59,12 +62,12 @@ mod span;
 mod spread;
 mod svg;
 mod text_width;
-#[cfg(feature = "stages")]
+#[cfg(feature = "tracking")]
 mod tracking;
 mod tuning;
 mod view;
 mod weakness;
-#[cfg(feature = "circuits")]
+#[cfg(feature = "transformers")]
 mod window;
 
 pub use changes::{Change, What, changes};

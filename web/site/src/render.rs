@@ -5,7 +5,7 @@ use crate::content::Content;
 use crate::edition::Edition;
 use crate::inspection::inspect;
 use crate::links::{Asked, Links};
-use crate::page::{Page, file_of};
+use crate::page::{Figures, Page, file_of};
 use crate::sources::Sources;
 use crate::{pages, shell};
 use anyhow::{Result, bail};
@@ -42,7 +42,7 @@ impl Site<'_> {
 /// # Errors
 /// When an asset or page that something names does not exist, or a page cannot be made.
 pub fn render(sources: &Sources, edition: &Edition) -> Result<Files> {
-    let assets = Assets::prepare(&sources.page_files, &sources.wasm, edition.is_portable())?;
+    let mut assets = Assets::prepare(&sources.page_files, &sources.wasm, edition.is_portable())?;
     let site = Site {
         content: &sources.content,
         edition,
@@ -56,9 +56,24 @@ pub fn render(sources: &Sources, edition: &Edition) -> Result<Files> {
     }
     check_links(&all, &site.asked)?;
     add_plain_files(sources, edition, &mut files);
+    leave_out_unused(&all, &mut assets);
     files.extend(assets.files);
     inspect(&files, edition)?;
     Ok(files)
+}
+
+/// Builds of the lesson program that no page asks for are not shipped, nor kept offline.
+fn leave_out_unused(pages: &[Page], assets: &mut Assets) {
+    for (name, ..) in Figures::BUILDS {
+        if pages.iter().any(|page| page.program.name() == Some(name)) {
+            continue;
+        }
+        for end in [".js", ".wasm", "-wasm.js"] {
+            if let Some(path) = assets.names.path(&format!("{name}{end}")) {
+                assets.files.remove(path);
+            }
+        }
+    }
 }
 
 /// Files that keep their names: icons, manifests, and the interface for other scripts.
