@@ -9,7 +9,8 @@ const loaded = later((resolve) => {
   if (document.readyState === "complete") resolve();
   else addEventListener("load", resolve, { once: true });
 });
-const painted = () => later((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+const frame = () => later((resolve) => requestAnimationFrame(resolve));
+const painted = async () => { await frame(); await frame(); };
 
 // One part at a time, so that a press or a scroll in between is answered at once.
 async function bringAlive() {
