@@ -1,4 +1,4 @@
-//! The course: the lessons that exist, in order, and honest words on those that do not.
+//! The course: its lessons in order, what each is for and what to read first.
 
 use super::listing::{self, Listing};
 use crate::links::Links;
@@ -7,27 +7,6 @@ use crate::render::Site;
 use figures::Group;
 use maud::{Markup, html};
 
-/// What each lesson of the course is about, in its order. A lesson that has been written
-/// stands under its own title instead.
-const SUBJECTS: [&str; 16] = [
-    "Why change the frequency at all",
-    "Oscillator, mixer and difference",
-    "Reading a dial: kilohertz, kilocycles, metres",
-    "Choosing the intermediate frequency",
-    "The image and what keeps it out",
-    "Modulation, sidebands and the room a station takes",
-    "One tuned circuit",
-    "Two coupled circuits: the IF transformer",
-    "The whole IF chain as a window",
-    "Detector and automatic gain control",
-    "Whistles, told apart by how they move",
-    "One knob, two circuits: tracking",
-    "Before you touch a set: how not to be hurt",
-    "What alignment is, and its order",
-    "A rehearsal, step by step",
-    "Reading faults, and when alignment is not the answer",
-];
-
 /// The page with the whole course.
 pub(super) fn page(site: &Site<'_>) -> Page {
     let links = site.links("lessons/");
@@ -35,8 +14,8 @@ pub(super) fn page(site: &Site<'_>) -> Page {
     Page {
         path: "lessons/".to_owned(),
         title: "The lessons".to_owned(),
-        description: "The course in sixteen lessons, from why a receiver changes the frequency \
-                      to reading faults: what each is for and what to read first."
+        description: "The whole course, from why a receiver changes the frequency to reading \
+                      faults: what each lesson is for and what to read first."
             .to_owned(),
         styles: &["notebook.css"],
         program: Program::Study(Figures::Of(Group::Frequencies)),
@@ -44,22 +23,11 @@ pub(super) fn page(site: &Site<'_>) -> Page {
             div.leaf {
                 h1 { "The lessons" }
                 p.lead {
-                    "Sixteen lessons make the course. "
-                    strong { (written(lessons.len())) }
-                    @if lessons.len() < SUBJECTS.len() {
-                        " The others are planned and stand here so that you can see where it goes."
-                    }
+                    "From why a set changes the frequency of every station to reading faults. "
+                    "Each lesson builds on those before it: read them in order, a sitting each."
                 }
                 ol.course {
-                    @for (number, subject) in (1..).zip(SUBJECTS) {
-                        @match lessons.iter().find(|lesson| lesson.number == number) {
-                            Some(lesson) => (line(lesson, &lessons, &links)),
-                            None => li.planned {
-                                span.number { (number) }
-                                p.title { span { (subject) } " " span.state { "planned" } }
-                            },
-                        }
-                    }
+                    @for lesson in &lessons { (line(lesson, &lessons, &links)) }
                 }
                 p {
                     "For those who like them, " a href=(links.page("formulas/")) { "all the formulas" }
@@ -68,22 +36,6 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 (listing::data(&lessons, &links))
             }
         },
-    }
-}
-
-/// The numbers of lessons that may be written, in words.
-const COUNTS: [&str; 17] = [
-    "None", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten",
-    "Eleven", "Twelve", "Thirteen", "Fourteen", "Fifteen", "Sixteen",
-];
-
-/// How much of the course exists, as a sentence.
-fn written(count: usize) -> String {
-    match (count, COUNTS.get(count)) {
-        (16, _) => "All are written.".to_owned(),
-        (0 | 1, Some(words)) => format!("{words} is written."),
-        (_, Some(words)) => format!("{words} are written."),
-        (_, None) => format!("{count} are written."),
     }
 }
 
@@ -130,7 +82,7 @@ fn read_first(lesson: &Listing, all: &[Listing]) -> Option<String> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Listing, read_first, written};
+    use super::{Listing, read_first};
 
     fn listing(number: u32, slug: &str, needs: &[&str]) -> Listing {
         Listing {
@@ -159,12 +111,5 @@ mod tests {
             read_first(&all[2], &all).as_deref(),
             Some("Read lessons 1 and 2 first.")
         );
-    }
-
-    #[test]
-    fn how_much_is_written_is_a_sentence() {
-        assert_eq!(written(1), "One is written.");
-        assert_eq!(written(3), "Three are written.");
-        assert_eq!(written(16), "All are written.");
     }
 }
