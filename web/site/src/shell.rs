@@ -26,7 +26,8 @@ const TABS: [(&str, &str); 3] = [
 ];
 
 /// What the foot of each page leads to: (path, words).
-const FOOT_LINKS: [(&str, &str); 6] = [
+const FOOT_LINKS: [(&str, &str); 7] = [
+    ("glossary/", "Words"),
     ("formulas/", "Formulas"),
     ("about/#caution", "Cautions"),
     ("about/#privacy", "Privacy"),

@@ -12,6 +12,7 @@ mod cautions;
 mod checks;
 mod counts;
 mod course;
+mod definition;
 mod extract;
 mod front_matter;
 mod givens;
@@ -32,6 +33,7 @@ mod texts;
 mod words;
 
 pub use counts::Counts;
+pub use definition::Definition;
 pub use summary::Summary;
 
 use crate::families::{Families, References};
@@ -88,6 +90,11 @@ impl Lessons {
     /// What each lesson holds, counted.
     pub fn counts(&self) -> impl Iterator<Item = Counts> {
         self.course.lessons.iter().map(Counts::of)
+    }
+
+    /// Every term of the glossary, by the alphabet.
+    pub fn definitions(&self) -> Vec<Definition> {
+        Definition::all(&self.course)
     }
 
     /// The pages of all lessons.

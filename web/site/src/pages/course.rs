@@ -30,8 +30,10 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                     @for lesson in &lessons { (line(lesson, &lessons, &links)) }
                 }
                 p {
+                    a href=(links.page("glossary/")) { "The words of the trade" }
+                    " stand on a page of their own, each with the lesson that brings it in. "
                     "For those who like them, " a href=(links.page("formulas/")) { "all the formulas" }
-                    " stand on a page of their own. No lesson needs them."
+                    " stand on another. No lesson needs those."
                 }
                 (listing::data(&lessons, &links))
             }

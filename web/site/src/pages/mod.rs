@@ -3,6 +3,7 @@
 mod about;
 mod course;
 pub(crate) mod formulas;
+mod glossary;
 mod home;
 pub mod home_screen;
 mod listing;
@@ -25,6 +26,7 @@ pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
         course::page(site),
         lookup::page(site),
         formulas::page(site)?,
+        glossary::page(site),
         about::page(site),
         not_found::page(site),
     ];

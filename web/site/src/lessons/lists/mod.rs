@@ -5,7 +5,7 @@ mod misconceptions;
 mod set_profiles;
 mod sources;
 
-pub(crate) use glossary::Glossary;
+pub(crate) use glossary::{Glossary, Term};
 pub(crate) use misconceptions::Misconceptions;
 pub(crate) use set_profiles::check as check_set_profiles;
 pub(crate) use sources::{Fact, Source, Sources};

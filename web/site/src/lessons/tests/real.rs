@@ -68,3 +68,18 @@ fn they_are_right_and_counted() {
     }
     assert!(!counts.is_empty());
 }
+
+#[test]
+fn the_glossary_lists_every_term_by_the_alphabet_with_its_lesson() {
+    let lessons = lessons();
+    let definitions = lessons.definitions();
+    assert_eq!(definitions.len(), lessons.course.glossary.terms().len());
+    let names = |definition: &crate::lessons::Definition| definition.name.to_lowercase();
+    assert!(definitions.is_sorted_by_key(names));
+    for definition in &definitions {
+        assert!(!definition.meaning.is_empty(), "{}", definition.id);
+        assert!(definition.lesson.is_some(), "{}", definition.id);
+    }
+    let image = definitions.iter().find(|it| it.id == "image").unwrap();
+    assert_eq!(image.lesson.as_ref().unwrap().slug, "the-image");
+}
