@@ -6,6 +6,7 @@
 mod core;
 mod course;
 mod page;
+mod problems;
 mod row;
 mod site;
 mod timing;
@@ -19,10 +20,11 @@ pub use timing::median_seconds;
 type Group = fn(&Path) -> Result<Vec<Row>>;
 
 /// Every group under its name.
-const GROUPS: [(&str, Group); 3] = [
+const GROUPS: [(&str, Group); 4] = [
     ("site", site::rows),
     ("core", core::rows),
     ("page", page::rows),
+    ("problems", problems::rows),
 ];
 
 /// Measures one group, or all, and prints a table or one JSON object a row.
