@@ -5,6 +5,7 @@
 
 mod core;
 mod course;
+mod example;
 mod page;
 mod problems;
 mod row;

@@ -4,12 +4,12 @@
 //! The core answers from an example of its own package, compiled with optimisation, for
 //! every family of `lessons/problems/`.
 
+use super::example::{built, printed};
 use super::row::{Goal, Row};
-use crate::wasm::{cargo, target_folder};
-use anyhow::{Context, Result, bail};
+use anyhow::{Context, Result};
 use serde::Deserialize;
 use std::path::Path;
-use std::process::{Command, Stdio};
+use std::process::Command;
 
 const FAMILIES: &str = "lessons/problems";
 
@@ -26,33 +26,8 @@ struct Timed {
 
 /// Rows of the group `problems`.
 pub(super) fn rows(root: &Path) -> Result<Vec<Row>> {
-    build(root)?;
-    let name = format!("problems_bench{}", std::env::consts::EXE_SUFFIX);
-    let program = target_folder(root).join("release/examples").join(name);
-    let output = Command::new(program)
-        .arg(root.join(FAMILIES))
-        .stderr(Stdio::inherit())
-        .output()
-        .context("cannot start problems_bench")?;
-    if !output.status.success() {
-        bail!("the problems could not be timed (see the messages above)");
-    }
-    let text = String::from_utf8(output.stdout).context("no text came back")?;
-    text.lines().map(row).collect()
-}
-
-/// The core's side, optimised.
-fn build(root: &Path) -> Result<()> {
-    let status = Command::new(cargo())
-        .current_dir(root)
-        .args(["build", "--quiet", "--release", "--package", "superhet"])
-        .args(["--example", "problems_bench"])
-        .status()
-        .context("cannot start cargo")?;
-    if !status.success() {
-        bail!("problems_bench does not compile (see cargo's messages above)");
-    }
-    Ok(())
+    let program = built(root, "problems_bench")?;
+    printed(Command::new(program).arg(root.join(FAMILIES)), row)
 }
 
 fn row(line: &str) -> Result<Row> {

@@ -7,13 +7,13 @@
 
 mod answer;
 
+use super::example::{built, printed};
 use super::row::{Goal, Row};
 use crate::tools::{Need, install, python};
-use crate::wasm::{cargo, target_folder};
 use answer::{Agreement, Answer};
-use anyhow::{Context, Result, bail};
+use anyhow::{Context, Result};
 use std::path::Path;
-use std::process::{Command, Stdio};
+use std::process::Command;
 
 const QUESTIONS: &str = "web/site/src/bench/core/questions.toml";
 const RIVALS: &str = "web/site/src/bench/core/rivals.py";
@@ -105,44 +105,17 @@ const MATCHES: [Match; 6] = [
 pub(super) fn rows(root: &Path) -> Result<Vec<Row>> {
     install(&NEEDS)?;
     let python = python(root)?;
-    let core = built(root)?;
+    let core = built(root, "core_bench")?;
     let (mut ours, mut rivals) = (Vec::new(), Vec::new());
     for _ in 0..TURNS {
-        ours.extend(answers(Command::new(&core).arg(root.join(QUESTIONS)))?);
+        let mut command = Command::new(&core);
+        ours.extend(printed(command.arg(root.join(QUESTIONS)), Answer::read)?);
         let rival = root.join(RIVALS);
         let mut command = Command::new(&python);
-        rivals.extend(answers(command.arg(rival).arg(root.join(QUESTIONS)))?);
+        command.arg(rival).arg(root.join(QUESTIONS));
+        rivals.extend(printed(&mut command, Answer::read)?);
     }
     MATCHES.iter().map(|one| row(one, &ours, &rivals)).collect()
-}
-
-/// The core's side, optimised.
-fn built(root: &Path) -> Result<std::path::PathBuf> {
-    let status = Command::new(cargo())
-        .current_dir(root)
-        .args(["build", "--quiet", "--release", "--package", "superhet"])
-        .args(["--example", "core_bench"])
-        .status()
-        .context("cannot start cargo")?;
-    if !status.success() {
-        bail!("the core's side does not compile (see cargo's messages above)");
-    }
-    let name = format!("core_bench{}", std::env::consts::EXE_SUFFIX);
-    Ok(target_folder(root).join("release/examples").join(name))
-}
-
-/// What a side prints.
-fn answers(command: &mut Command) -> Result<Vec<Answer>> {
-    let line = format!("{command:?}");
-    let output = command
-        .stderr(Stdio::inherit())
-        .output()
-        .with_context(|| format!("cannot start {line}"))?;
-    if !output.status.success() {
-        bail!("{line} failed (see its messages above)");
-    }
-    let text = String::from_utf8(output.stdout).context("no text came back")?;
-    text.lines().map(Answer::read).collect()
 }
 
 /// A match's row, once every turn of the rival has given the core's answer.
