@@ -56,6 +56,7 @@ mod markup;
 mod node;
 mod number;
 mod plot;
+mod point;
 #[cfg(feature = "circuits")]
 mod resonance;
 mod span;

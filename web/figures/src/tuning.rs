@@ -1,7 +1,8 @@
 //! What a dial setting fixes: the signal, the oscillator, the IF, and the image.
 
-use crate::arithmetic::{frequency, quantity};
+use crate::arithmetic::{chosen, frequency, quantity};
 use crate::{Control, ControlKind, FigureError, Input, Quantity, Slider};
+use superhet::quantities::bands::Region;
 
 /// The side of the signal on which the oscillator runs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -95,5 +96,20 @@ impl Tuning {
             },
             text: self.side.name().to_owned(),
         }
+    }
+}
+
+/// The Region whose bands are shown; the first where none is named.
+pub(crate) fn region(input: &Input) -> Result<Region, FigureError> {
+    Ok(Region::ALL[chosen(input, "region", &["1", "2", "3"])?])
+}
+
+/// The lowest and highest signal, in kHz, that a handle reaches in a Region: from the bottom
+/// of its lowest broadcast band to the top of medium wave, at whole steps of 5.
+pub(crate) fn signal_range(region: Region) -> (i32, i32) {
+    match region {
+        Region::One => (150, 1605),
+        Region::Two => (525, 1705),
+        Region::Three => (525, 1605),
     }
 }

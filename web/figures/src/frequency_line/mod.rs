@@ -7,19 +7,18 @@
 //! end of the line, default 3000 kHz).
 
 mod distances;
-mod labels;
 mod points;
 mod scale;
 mod strips;
 mod words;
 
-use crate::tuning::Tuning;
+use crate::plot::WIDTH;
+use crate::point::{labels, marks};
+use crate::tuning::{Tuning, signal_range};
 use crate::{Control, ControlKind, FigureError, Input, Node, Place, Quantity, Slider, View};
 use points::Points;
 use scale::Scale;
 
-/// The narrowest width that the labels are kept apart for: a 360 px phone less margins.
-pub(crate) const WIDTH: f64 = 328.0;
 const HEIGHT: f64 = 184.0;
 /// The line of frequency itself, in pixels from the top.
 const LINE: f64 = 118.0;
@@ -53,13 +52,14 @@ fn root(points: &Points, scale: &Scale, tuning: &Tuning) -> Vec<Node> {
     let mut root = scale.nodes();
     root.extend(strips::nodes(scale));
     root.extend(distances::nodes(points, scale, tuning));
-    root.extend(labels::nodes(points));
-    root.extend(points.marks());
+    let points = points.all();
+    root.extend(labels(&points, LINE));
+    root.extend(marks(&points, LINE));
     root
 }
 
 fn controls(tuning: &Tuning, points: &Points, scale: &Scale) -> Vec<Control> {
-    let (min, max) = scale.signal_range();
+    let (min, max) = signal_range(scale.region);
     let place = Place {
         from: scale.percent_at(f64::from(min) * 1e3),
         to: scale.percent_at(f64::from(max) * 1e3),

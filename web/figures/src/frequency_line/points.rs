@@ -1,20 +1,10 @@
 //! The points on the line.
 
-use super::LINE;
 use super::scale::Scale;
+use crate::arithmetic::chosen;
+use crate::point::Point;
 use crate::tuning::Tuning;
-use crate::{FigureError, Input, Node, Quantity};
-
-/// One marked frequency.
-pub(super) struct Point {
-    /// Its name on the drawing.
-    pub(super) name: &'static str,
-    /// The stem of its keys and of its class.
-    pub(super) id: &'static str,
-    pub(super) quantity: Quantity,
-    /// Its place in percent of the width.
-    pub(super) at: f64,
-}
+use crate::{FigureError, Input, Quantity};
 
 /// The marked frequencies.
 pub(super) struct Points {
@@ -31,7 +21,7 @@ impl Points {
         tuning: &Tuning,
         scale: &Scale,
     ) -> Result<Self, FigureError> {
-        let image = if image_is_shown(input)? {
+        let image = if chosen(input, "image", &["shown", "hidden"])? == 0 {
             Some(place("image", "image", &tuning.image()?, scale)?)
         } else {
             None
@@ -51,31 +41,6 @@ impl Points {
         all.push(&self.intermediate);
         all
     }
-
-    /// The marks on the line, each of its own shape: the signal's last, as it is the one
-    /// that moves.
-    pub(super) fn marks(&self) -> Vec<Node> {
-        let mut marks = vec![shape(&self.intermediate, "M-7 6 0 -6 7 6Z")];
-        if let Some(image) = &self.image {
-            marks.push(shape(image, "M0 -8 8 0 0 8 -8 0Z"));
-        }
-        marks.push(shape(&self.oscillator, "M-6 -6H6V6H-6Z"));
-        marks.push(disc(&self.signal, "glow", 15.0));
-        marks.push(disc(&self.signal, "mark", 8.0));
-        marks.push(grip(&self.signal));
-        marks
-    }
-}
-
-fn image_is_shown(input: &Input) -> Result<bool, FigureError> {
-    match input.get("image") {
-        None | Some("shown") => Ok(true),
-        Some("hidden") => Ok(false),
-        Some(other) => Err(FigureError::about(
-            "image",
-            format!("image must be shown or hidden (got '{other}')"),
-        )),
-    }
 }
 
 fn place(
@@ -92,36 +57,4 @@ fn place(
         quantity,
         at,
     })
-}
-
-impl Point {
-    /// The key of one of its nodes.
-    pub(super) fn key(&self, part: &str) -> String {
-        [self.id, "-", part].concat()
-    }
-}
-
-fn shape(point: &Point, path: &'static str) -> Node {
-    let path = Node::classed("path", &["fig-mark fig-", point.id].concat()).always("d", path);
-    on_line(point, "mark", path)
-}
-
-/// Arrows beside the point that moves; the style shows them where it can be moved.
-fn grip(point: &Point) -> Node {
-    let path = Node::classed("path", "fig-grip").always("d", "M-15 -5-20 0-15 5M15 -5 20 0 15 5");
-    on_line(point, "grip", path)
-}
-
-fn on_line(point: &Point, part: &str, path: Node) -> Node {
-    Node::new("svg")
-        .keyed(&point.key(part))
-        .at(point.at, LINE)
-        .always("overflow", "visible")
-        .around(vec![path])
-}
-
-fn disc(point: &Point, class: &str, radius: f64) -> Node {
-    Node::classed("circle", &["fig-", class, " fig-", point.id].concat())
-        .keyed(&point.key(class))
-        .centred(point.at, LINE, radius)
 }

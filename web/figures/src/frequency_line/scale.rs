@@ -3,6 +3,7 @@
 use super::LINE;
 use crate::arithmetic::frequency;
 use crate::coordinate::{along_axis, pixels};
+use crate::tuning::region;
 use crate::{FigureError, Input, Node, Quantity};
 use superhet::quantities::bands::Region;
 
@@ -21,7 +22,7 @@ impl Scale {
         let end = input.get("axis").unwrap_or("3000 kHz");
         Ok(Self {
             end: frequency("frequency", "axis", end)?,
-            region: region(input.get("region").unwrap_or("1"))?,
+            region: region(input)?,
         })
     }
 
@@ -47,16 +48,6 @@ impl Scale {
                 self.end.text, quantity.text
             ),
         ))
-    }
-
-    /// The lowest and highest signal that the handle reaches, in kHz: from the bottom of
-    /// the Region's lowest broadcast band to the top of medium wave, at whole steps.
-    pub(super) fn signal_range(&self) -> (i32, i32) {
-        match self.region {
-            Region::One => (150, 1605),
-            Region::Two => (525, 1705),
-            Region::Three => (525, 1605),
-        }
     }
 
     /// The line with its ticks and their numbers.
@@ -93,17 +84,4 @@ impl Scale {
             .anchored(anchor)
             .saying(&text)
     }
-}
-
-fn region(text: &str) -> Result<Region, FigureError> {
-    let region = match text.trim() {
-        "1" => Some(Region::One),
-        "2" => Some(Region::Two),
-        "3" => Some(Region::Three),
-        _ => None,
-    };
-    region.ok_or_else(|| {
-        let sentence = format!("region must be 1, 2 or 3 (got '{text}')");
-        FigureError::about("region", sentence)
-    })
 }

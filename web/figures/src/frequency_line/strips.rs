@@ -1,9 +1,10 @@
 //! The broadcast bands as ruled strips under the line.
 
+use super::LINE;
 use super::scale::Scale;
-use super::{LINE, WIDTH};
 use crate::Node;
 use crate::coordinate::{percent, pixels};
+use crate::plot::WIDTH;
 use crate::text_width::{Weight, text_width};
 use superhet::quantities::bands::{Band, BandKind, bands};
 
