@@ -144,6 +144,16 @@ fn labels_keep_apart_on_other_lines() {
 }
 
 #[test]
+fn labels_keep_apart_without_a_dial() {
+    for intermediate in ["100 kHz", "262.5 kHz", "470 kHz", "1605 kHz", "2 MHz"] {
+        for region in ["1", "2", "3"] {
+            let input = Input::new().with("if", intermediate);
+            check(&view("band-chart", &input.with("region", region)).unwrap());
+        }
+    }
+}
+
+#[test]
 fn words_fit_their_blocks() {
     let input = Input::parse("dial=1605.5kHz&if=600kHz&side=above").unwrap();
     let view = view("block-diagram", &input).unwrap();

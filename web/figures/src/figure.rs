@@ -37,7 +37,7 @@ const FIGURES: &[Figure] = &[
         name: "band-chart",
         group: Group::Bands,
         needed: &[],
-        optional: &["if", "side", "region", "move"],
+        optional: &["if", "side", "region", "image", "dial", "move"],
         draw: crate::band_chart::draw,
     },
     #[cfg(feature = "circuits")]

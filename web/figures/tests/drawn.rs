@@ -8,7 +8,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The files, and what is drawn in each.
-const DRAWN: [(&str, &str, &str); 17] = [
+const DRAWN: [(&str, &str, &str); 19] = [
     (
         "frequency-line",
         "frequency-line",
@@ -39,6 +39,12 @@ const DRAWN: [(&str, &str, &str); 17] = [
     ("tracking", "tracking", ""),
     ("band-chart", "band-chart", ""),
     ("band-chart-below", "band-chart", "side=below&if=110kHz"),
+    ("band-chart-tuned", "band-chart", "dial=900kHz&if=470kHz"),
+    (
+        "band-chart-without-image",
+        "band-chart",
+        "dial=900kHz&if=600kHz&image=hidden&move=if",
+    ),
     ("resonance", "resonance", ""),
     ("coupled-pair", "coupled-pair", "k=0.02"),
     ("if-chain", "if-chain", ""),

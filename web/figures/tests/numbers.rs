@@ -191,9 +191,41 @@ fn stages_say_what_the_core_says() {
 #[test]
 fn without_the_image_nothing_speaks_of_it() {
     let input = Input::parse("dial=1089kHz&if=470kHz&side=above&image=hidden").unwrap();
-    let view = view("frequency-line", &input).unwrap();
-    let markup = figures::markup("frequency-line", &input, "", None).unwrap();
-    let shown = markup.replace("image=hidden", "");
-    assert!(!shown.contains("image"), "{shown}");
-    assert!(view.quantity("image").is_none());
+    for name in ["frequency-line", "band-chart"] {
+        let view = view(name, &input).unwrap();
+        let markup = figures::markup(name, &input, "", None).unwrap();
+        let shown = markup.replace("image=hidden", "");
+        assert!(!shown.contains("image"), "{shown}");
+        assert!(view.quantity("image").is_none());
+    }
+}
+
+#[test]
+fn the_band_chart_says_what_the_core_says() {
+    for (dial, intermediate, side) in TUNINGS {
+        let oscillator = core("oscillator", dial, intermediate, side);
+        let input = Input::new().with("dial", dial).with("if", intermediate);
+        let input = input.with("side", side);
+        let view = view("band-chart", &input).unwrap();
+        for (name, (value, text)) in [
+            ("oscillator", oscillator),
+            ("image", core("image", dial, intermediate, side)),
+        ] {
+            assert_eq!(view.quantity(name).unwrap().value, value);
+            for says in [&view.words, &view.title, &view.controls[0].text] {
+                assert!(says.contains(&text), "{says}");
+            }
+            let told = cells(&view);
+            let twice = told.iter().filter(|cell| (cell.0, cell.1) == (name, value));
+            assert_eq!(twice.count(), 2);
+        }
+    }
+}
+
+/// A dial setting whose oscillator is off the line is refused, not drawn at its end.
+#[test]
+fn the_band_chart_refuses_what_is_off_its_line() {
+    let input = Input::parse("dial=525kHz&if=470kHz&side=below").unwrap();
+    let said = view("band-chart", &input).unwrap_err().to_string();
+    assert!(said.contains("55 kHz"), "{said}");
 }

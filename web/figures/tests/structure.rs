@@ -31,7 +31,7 @@ fn views(name: &str, rest: &str) -> Vec<View> {
 }
 
 /// The figures, and for each the parameters that no handle changes.
-const KINDS: [(&str, &str); 17] = [
+const KINDS: [(&str, &str); 18] = [
     ("frequency-line", ""),
     ("frequency-line", "&region=2"),
     ("frequency-line", "&region=3&image=hidden"),
@@ -45,6 +45,7 @@ const KINDS: [(&str, &str); 17] = [
     ("am-wave", ""),
     ("band-chart", ""),
     ("band-chart", "&region=2"),
+    ("band-chart", "&image=hidden&move=dial,if"),
     ("tracking", ""),
     ("tracking", "&l-signal=175uH&q=60"),
     ("detector", ""),

@@ -52,18 +52,21 @@ const OTHERS: &[(&str, &[Texts])] = &[
     ),
     (
         "band-chart",
-        &[(
-            "if",
-            &[
-                "100 kHz",
-                "175 kHz",
-                "262.5 kHz",
-                "470 kHz",
-                "1000 kHz",
-                "1605 kHz",
-                "2000 kHz",
-            ],
-        )],
+        &[
+            (
+                "if",
+                &[
+                    "100 kHz",
+                    "175 kHz",
+                    "262.5 kHz",
+                    "470 kHz",
+                    "1000 kHz",
+                    "1605 kHz",
+                    "2000 kHz",
+                ],
+            ),
+            ("dial", &["525 kHz", "900 kHz", "1395 kHz", "1605 kHz"]),
+        ],
     ),
     (
         "tracking",
