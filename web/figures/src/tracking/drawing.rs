@@ -10,7 +10,7 @@ pub(super) const HEIGHT: f64 = 252.0;
 const TOP: f64 = 44.0;
 const LINE: f64 = 204.0;
 /// How far the scale of the error reaches, as a part of the highest frequency.
-const SHARE: f64 = 0.012;
+const SHARE: f64 = 0.006;
 
 pub(super) fn frame(ends: (f64, f64)) -> Result<Frame, FigureError> {
     if ends.1 <= ends.0 {
