@@ -1,4 +1,5 @@
-//! The cautions as every page can show them: the one text of `lessons/cautions.md`.
+//! The cautions as every page can show them: the one text of `lessons/cautions.md`, in
+//! its two halves.
 
 use super::block::Block;
 use super::prose::{Inline, plain};
@@ -19,6 +20,20 @@ pub(super) fn cautions(blocks: &[Block]) -> Markup {
     }
 }
 
+/// The longer half, each of its headings a third-level one of the page.
+pub(super) fn more(blocks: &[Block]) -> Markup {
+    html! {
+        @for block in blocks {
+            @match block {
+                Block::Heading(_, run, _) => h3 { (plain(run)) },
+                Block::Paragraph(run) => p { (inlines(run)) },
+                Block::List(_, items) => ul { @for item in items { li { (words(item)) } } },
+                _ => {},
+            }
+        }
+    }
+}
+
 fn leads_on(run: &[Inline]) -> bool {
     run.iter().any(|inline| matches!(inline, Inline::Link(_)))
 }
@@ -28,8 +43,12 @@ fn words(item: &[Block]) -> Markup {
         Block::Paragraph(run) => Some(run),
         _ => None,
     });
+    html! { @for run in runs { (inlines(run)) } }
+}
+
+fn inlines(run: &[Inline]) -> Markup {
     html! {
-        @for inline in runs.flatten() {
+        @for inline in run {
             @match inline {
                 Inline::Strong(inside) => strong { (plain(inside)) },
                 other => (plain(std::slice::from_ref(other))),

@@ -26,13 +26,32 @@ pub(crate) struct Course {
     pub(crate) families: Vec<SourceText>,
 }
 
-/// The cautions, as running text.
+/// The cautions, as running text: a list for every page that comes near a set, and, from
+/// its first heading on, what only the page about the site has room for.
 #[derive(Clone, Debug)]
 pub(crate) struct Cautions {
     /// Their file.
     pub(crate) file: SourceText,
     /// Their text.
     pub(crate) blocks: Vec<Block>,
+}
+
+impl Cautions {
+    /// What stands before the first heading.
+    pub(crate) fn brief(&self) -> &[Block] {
+        &self.blocks[..self.first_heading()]
+    }
+
+    /// What stands from the first heading on.
+    pub(crate) fn more(&self) -> &[Block] {
+        &self.blocks[self.first_heading()..]
+    }
+
+    fn first_heading(&self) -> usize {
+        let heading = |block: &Block| matches!(block, Block::Heading(..));
+        let found = self.blocks.iter().position(heading);
+        found.unwrap_or(self.blocks.len())
+    }
 }
 
 /// The files of the course, before any of them is looked into.

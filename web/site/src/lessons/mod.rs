@@ -116,7 +116,12 @@ impl Lessons {
 
     /// The cautions for anyone near a set, in their box.
     pub fn cautions(&self) -> Markup {
-        cautions::cautions(&self.course.cautions.blocks)
+        cautions::cautions(self.course.cautions.brief())
+    }
+
+    /// What to do when something goes wrong near a set, and what else is in an old one.
+    pub fn more_cautions(&self) -> Markup {
+        cautions::more(self.course.cautions.more())
     }
 
     /// Every publication that the lessons draw on, as list items.

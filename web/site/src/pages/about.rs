@@ -10,8 +10,8 @@ pub(super) fn page(site: &Site<'_>) -> Page {
     Page {
         path: "about/".to_owned(),
         title: "About".to_owned(),
-        description: "What this site claims and what it does not; cautions for anyone near a set; \
-                      privacy, accuracy, sources and licences."
+        description: "What this site claims and what it does not; cautions for anyone near a set, \
+                      and what to do when something goes wrong; privacy, accuracy, sources and licences."
             .to_owned(),
         styles: &["notebook.css"],
         program: Program::None,
@@ -24,6 +24,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 }
                 (contents())
                 (caution(site))
+                (gone_wrong(site))
                 (claims())
                 (accuracy(site))
                 (privacy())
@@ -38,8 +39,12 @@ pub(super) fn page(site: &Site<'_>) -> Page {
 }
 
 /// The sections of the page: (id, heading).
-const SECTIONS: [(&str, &str); 9] = [
+const SECTIONS: [(&str, &str); 10] = [
     ("caution", "Before you open a set"),
+    (
+        "if-something-goes-wrong",
+        "If something goes wrong, and what else is in an old set",
+    ),
     ("claims", "What is claimed"),
     ("accuracy", "How right the numbers are"),
     ("privacy", "Privacy"),
@@ -75,6 +80,13 @@ fn caution(site: &Site<'_>) -> Markup {
     html! {
         (heading("caution"))
         (site.content.lessons.cautions())
+    }
+}
+
+fn gone_wrong(site: &Site<'_>) -> Markup {
+    html! {
+        (heading("if-something-goes-wrong"))
+        (site.content.lessons.more_cautions())
     }
 }
 

@@ -33,6 +33,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                         "This notebook teaches how that works and how it goes wrong. "
                         "Then it gives you the right figures for the set on your bench."
                     }
+                    (caution(&links))
                     (next_step(&links, &lessons))
                 }
                 (strip::drawing())
@@ -41,6 +42,16 @@ pub(super) fn page(site: &Site<'_>) -> Page {
             (place::controls())
             (listing::data(&lessons, &links))
         },
+    }
+}
+
+/// One line where most people come in.
+fn caution(links: &Links<'_>) -> Markup {
+    html! {
+        p.first-caution {
+            strong { "A valve set can kill you." } " "
+            a href=(links.page("about/#caution")) { "Before you open one" }
+        }
     }
 }
 
@@ -80,7 +91,7 @@ fn doors(links: &Links<'_>) -> Markup {
                     (PreEscaped(LENS))
                     span.what { "Look up" }
                     span {
-                        "At the bench with a set: type what the dial says, read what its "
+                        "At the bench, beside a closed set: type what the dial says, read what its "
                         "oscillator should run at, and where else a station can come in."
                     }
                 }

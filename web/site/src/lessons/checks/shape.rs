@@ -20,7 +20,7 @@ const LAST_SECTION: &str = "Carry to the bench";
 /// Reports what a lesson lacks or has in the wrong place.
 pub(super) fn check(course: &Course, families: &[&str], report: &mut Report) {
     let near_a_set = course.lessons.iter().any(|lesson| lesson.front.near_a_set);
-    if near_a_set && course.cautions.blocks.is_empty() {
+    if near_a_set && course.cautions.brief().is_empty() {
         let message = "a lesson comes near a set, and there are no cautions to show";
         course.cautions.file.fault(0, message, report);
     }

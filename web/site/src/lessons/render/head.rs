@@ -36,7 +36,7 @@ pub(super) fn head(drawing: &Drawing<'_>) -> Markup {
         }
         @if lesson.front.near_a_set {
             div.caution role="note" aria-label="Cautions" {
-                (drawing.blocks(&drawing.course.cautions.blocks))
+                (drawing.blocks(drawing.course.cautions.brief()))
             }
         }
     }

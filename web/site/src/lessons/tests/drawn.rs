@@ -4,6 +4,7 @@ use super::{Change, course};
 use crate::assets::AssetNames;
 use crate::edition::Edition;
 use crate::families::Families;
+use crate::lessons::cautions;
 use crate::lessons::lists::Glossary;
 use crate::lessons::render::{Drawing, page};
 use crate::lessons::words::Phrases;
@@ -78,6 +79,21 @@ fn a_lesson_near_a_set_shows_the_cautions_before_anything_else() {
         ],
     );
     assert!(!html("one").contains("caution"));
+    assert!(!html("two").contains("Afterwards"));
+}
+
+#[test]
+fn what_the_cautions_say_from_their_first_heading_on_stands_elsewhere() {
+    let course = course(&[], &mut Report::default());
+    assert_eq!(
+        cautions::more(course.cautions.more()).into_string(),
+        "<h3>Afterwards</h3><p>Call <strong>help</strong>.</p><ul><li>Stay out.</li></ul>"
+    );
+    assert!(
+        !cautions::cautions(course.cautions.brief())
+            .into_string()
+            .contains("help")
+    );
 }
 
 #[test]

@@ -211,7 +211,8 @@ primary = { capacitance = "200 pF", q = 100 }
 secondary = { capacitance = "200 pF", q = 100 }
 "#;
 
-const CAUTIONS: &str = "**It can kill.**\n\n- Leave it closed.\n";
+const CAUTIONS: &str =
+    "**It can kill.**\n\n- Leave it closed.\n\n## Afterwards\n\nCall **help**.\n\n- Stay out.\n";
 
 const FAMILY: &str = r#"lesson = "one"
 [[mistake]]

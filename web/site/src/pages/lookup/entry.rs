@@ -11,7 +11,7 @@ const INTERMEDIATES: [&str; 9] = [
 /// The IFs that have a table of their own, in kHz (common practice, no source).
 pub(super) const COMMON_INTERMEDIATES: [&str; 4] = ["455", "465", "470", "475"];
 
-pub(super) fn section(view: &View) -> Markup {
+pub(super) fn section(view: &View, cautions: &str) -> Markup {
     let form = Form::default();
     html! {
         section.entry aria-label="What you know" {
@@ -22,7 +22,10 @@ pub(super) fn section(view: &View) -> Markup {
                 button.offer type="button" data-slot="second-offer" data-do="" hidden {}
             }
             (steps())
-            p.small.one-line-caution { "Mains and HT can kill; capacitors stay charged; some chassis are live." }
+            p.small.one-line-caution {
+                a href=(cautions) { "Mains and HT can kill" }
+                "; capacitors stay charged; a chassis, bare spindle or knob screw may be live."
+            }
             (set(view))
         }
     }

@@ -46,7 +46,7 @@ fn main(view: &View, cautions: &str) -> Markup {
         div.bench {
             form.lookup #lookup autocomplete="off" {
                 (answer(view))
-                (entry::section(view))
+                (entry::section(view, cautions))
             }
             (notes::section(view, cautions))
         }
