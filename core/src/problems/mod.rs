@@ -3,7 +3,8 @@
 //! A [`Family`] is what its file says. [`generate`] draws a [`Problem`] from it, the
 //! same one for ever for the same family, revision, level and seed. [`mark`] judges
 //! what a learner typed and names the mistake that fits. A [`Sitting`] keeps which
-//! hint comes next and whether the working may be seen. A [`ProblemCode`] reopens a
+//! hint comes next and whether the working may be seen. A [`Standing`] says when a family
+//! comes back, and a [`session`] which are practised together. A [`ProblemCode`] reopens a
 //! problem, number for number.
 
 pub mod check;
@@ -25,7 +26,9 @@ pub mod marking;
 mod part;
 pub mod precision;
 pub mod problem;
+pub mod schedule;
 pub mod scope;
+pub mod session;
 mod sitting;
 pub mod text;
 mod token;
@@ -35,4 +38,5 @@ pub use family::{Family, Level, Registered};
 pub use generate::{GenerateError, generate, generate_with};
 pub use marking::{Marking, Verdict, mark};
 pub use problem::Problem;
+pub use schedule::{LeitnerBox, Standing};
 pub use sitting::{Outcome, Sitting};
