@@ -1,6 +1,7 @@
 //! Every registered problem family, held to what a problem promises: ten thousand draws
 //! a level read, answered and mistaken; textbook examples; draws pinned for ever.
 
+mod check;
 mod files;
 mod golden;
 mod registry;

@@ -1,5 +1,6 @@
 //! Everything an author wrote, read and checked.
 
+use crate::check::Check;
 use crate::families::Families;
 use crate::lessons::Lessons;
 use crate::report::Report;
@@ -14,6 +15,8 @@ pub struct Content {
     pub lessons: Lessons,
     /// The problem families.
     pub families: Families,
+    /// The check before and after the course.
+    pub check: Check,
 }
 
 impl Content {
@@ -25,10 +28,12 @@ impl Content {
         let mut report = Report::default();
         let families = Families::load(root, &mut report);
         let lessons = Lessons::load(root, &families, &mut report);
+        let check = Check::load(root, &families, &mut report);
         report.or(Self {
             root: root.to_path_buf(),
             lessons,
             families,
+            check,
         })
     }
 }

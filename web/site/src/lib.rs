@@ -10,6 +10,7 @@ pub mod assets;
 pub mod bench;
 pub mod building;
 pub mod calc;
+pub mod check;
 pub mod cli;
 pub mod content;
 pub mod edition;
