@@ -8,6 +8,7 @@ mod harness;
 mod home;
 mod lesson;
 mod lookup;
+mod my_set;
 mod offline;
 mod place;
 mod portable;

@@ -28,7 +28,7 @@ async fn the_set_chosen_last_is_there_again() -> Result<()> {
             let own = "oscillator?dial=909kHz&if=465kHz&side=below";
             visit.shows(RESULTS, "oscillator", own).await?;
             let kept: Value = serde_json::from_str(&visit.script::<String>(KEPT).await?)?;
-            let set = json!({"version": 1, "dial": "909 kHz", "if": "465 kHz",
+            let set = json!({"version": 2, "dial": "909 kHz", "if": "465 kHz",
                 "side": "below", "region": 1});
             ensure!(kept == set, "kept: {kept}");
 

@@ -9,19 +9,23 @@ for (const element of document.querySelectorAll("[data-slot]")) slots[element.da
 // --- The kept set: storage may be switched off, full, or hold what somebody else wrote -------------
 
 const KEY = "before-the-bench:set";
-const LONGEST_KEPT = 1000;
+const LONGEST_KEPT = 2000;
 const WHAT_IS_GIVEN = ["dial", "oscillator", "if", "side", "region"];
 
-// What was kept, as pairs for the program; null where nothing was. Damaged content throws.
+// What was kept, as pairs for the program; null where nothing was. Damaged content throws. The set may say
+// more than this page asks (version 2, web/myset/src/kept.rs): that stays as it is.
+let rest = {};
 function readKept() {
+  rest = {};
   const text = localStorage.getItem(KEY);
   if (text === null) return null;
   if (text.length > LONGEST_KEPT) throw new Error("too long");
   const kept = JSON.parse(text);
-  const words = ["dial", "if"].every((name) => typeof kept[name] === "string");
+  const words = typeof kept.if === "string" && ["string", "undefined"].includes(typeof kept.dial);
   const choices = ["above", "below"].includes(kept.side) && [1, 2, 3].includes(kept.region);
-  if (kept.version !== 1 || !words || !choices) throw new Error("not a set");
-  return ["dial", "if", "side", "region"].map((name) => [name, kept[name]]);
+  if (![1, 2].includes(kept.version) || !words || !choices) throw new Error("not a set");
+  rest = kept;
+  return ["dial", "if", "side", "region"].filter((name) => kept[name]).map((name) => [name, kept[name]]);
 }
 
 function setAside() {
@@ -33,8 +37,10 @@ function setAside() {
 }
 
 function keep([dial, intermediate, side, region]) {
-  const set = { version: 1, dial, if: intermediate, side, region: Number(region) };
   try {
+    // Another page may have changed the rest since.
+    try { readKept(); } catch { rest = {}; }
+    const set = { ...rest, version: 2, dial, if: intermediate, side, region: Number(region) };
     localStorage.setItem(KEY, JSON.stringify(set));
     slots.storage.textContent = "";
   } catch {

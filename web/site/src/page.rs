@@ -12,6 +12,8 @@ pub enum Program {
     Study(Figures),
     /// The phone look-up.
     Lookup,
+    /// The page of the reader's own set.
+    MySet,
 }
 
 /// The figures that a page brings alive: those of one group, or all.
@@ -70,6 +72,7 @@ impl Program {
                 .find(|(_, figures, _)| *figures == wanted)
                 .map(|(name, _, _)| *name),
             Self::Lookup => Some("lookup"),
+            Self::MySet => Some("myset"),
         }
     }
 }

@@ -12,6 +12,10 @@ use crate::notebook::{LONGEST, Notebook};
 const VERSION: u32 = 1;
 /// The longest text or link that is read, in bytes.
 const LONGEST_TEXT: usize = LONGEST + 2_000;
+/// The versions of the set that are handed on: the look-up's first, and that of `/my-set/`.
+const SET_VERSIONS: core::ops::RangeInclusive<u32> = 1..=2;
+/// The most values that a set has.
+const MOST_VALUES: usize = 24;
 /// The longest text of the set's.
 const LONGEST_VALUE: usize = 40;
 /// Why something longer is none.
@@ -112,8 +116,9 @@ fn set_text(json: &Json) -> Result<String, Refused> {
         _ => false,
     };
     let members = json.members();
-    let known = json.member("version").and_then(Json::number) == Some(VERSION);
-    if known && members.len() <= 12 && members.iter().all(|(_, value)| fits(value)) {
+    let version = json.member("version").and_then(Json::number);
+    let known = version.is_some_and(|version| SET_VERSIONS.contains(&version));
+    if known && members.len() <= MOST_VALUES && members.iter().all(|(_, value)| fits(value)) {
         Ok(json.write())
     } else {
         Err("its set is none of ours")

@@ -3,11 +3,12 @@
 use super::block::Block;
 use super::extract::Extract;
 use super::lesson::Lesson;
-use super::lists::{Glossary, Misconceptions, Sources, check_set_profiles};
+use super::lists::{Glossary, Misconceptions, Sources, read_practice_set};
 use super::markdown;
 use super::source_text::SourceText;
 use crate::report::Report;
 use std::path::Path;
+use superhet::receiver::SetProfile;
 
 /// The lessons in order and the lists beside them.
 #[derive(Clone, Debug)]
@@ -22,6 +23,8 @@ pub(crate) struct Course {
     pub(crate) glossary: Glossary,
     /// What is shown wherever a reader comes near a set.
     pub(crate) cautions: Cautions,
+    /// The set that the lessons speak of; none where its list has faults.
+    pub(crate) practice_set: Option<SetProfile>,
     /// The files of the problem families, for their words alone.
     pub(crate) families: Vec<SourceText>,
 }
@@ -125,7 +128,7 @@ impl Course {
         let misconceptions =
             Misconceptions::read(files.take("misconceptions.toml", report), &sources, report);
         let glossary = Glossary::read(files.take("glossary.toml", report), report);
-        check_set_profiles(&files.take("set-profiles.toml", report), report);
+        let practice_set = read_practice_set(&files.take("set-profiles.toml", report), report);
         let cautions = files.take("cautions.md", report);
         let cautions = Cautions {
             blocks: markdown::blocks(Extract::whole(&cautions), report),
@@ -154,6 +157,7 @@ impl Course {
             misconceptions,
             glossary,
             cautions,
+            practice_set,
             families,
         }
     }

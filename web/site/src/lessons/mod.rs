@@ -44,6 +44,7 @@ use course::{Course, CourseFiles};
 use maud::{Markup, html};
 use render::{Cited, Drawing};
 use std::path::Path;
+use superhet::receiver::SetProfile;
 use words::Phrases;
 
 /// The lessons and the lists beside them, read and checked.
@@ -112,6 +113,11 @@ impl Lessons {
                 render::page(&drawing)
             })
             .collect()
+    }
+
+    /// The set that the lessons speak of.
+    pub fn practice_set(&self) -> Option<&SetProfile> {
+        self.course.practice_set.as_ref()
     }
 
     /// The cautions for anyone near a set, in their box.

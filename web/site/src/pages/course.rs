@@ -35,6 +35,10 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                     "For those who like them, " a href=(links.page("formulas/")) { "all the formulas" }
                     " stand on another. No lesson needs those."
                 }
+                p {
+                    "You have a set of your own? Say on " a href=(links.page("my-set/")) { "a page for it" }
+                    " what it is, and see what it will do."
+                }
                 (listing::data(&lessons, &links))
             }
         },

@@ -8,6 +8,7 @@ mod home;
 pub mod home_screen;
 mod listing;
 mod lookup;
+mod my_set;
 mod not_found;
 mod place;
 mod strip;
@@ -25,6 +26,7 @@ pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
         home::page(site),
         course::page(site),
         lookup::page(site),
+        my_set::page(site),
         formulas::page(site)?,
         glossary::page(site),
         about::page(site),

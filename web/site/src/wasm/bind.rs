@@ -24,6 +24,8 @@ pub struct Wasm {
     pub study: Vec<(&'static str, Bound)>,
     /// The phone look-up.
     pub lookup: Option<Bound>,
+    /// The page of the reader's own set.
+    pub myset: Option<Bound>,
     /// The catalogue for other people's scripts, as a module.
     pub api: Option<Bound>,
 }
@@ -32,7 +34,9 @@ impl Wasm {
     /// The programs that pages use, under their names.
     pub fn programs(&self) -> impl Iterator<Item = (&'static str, &Bound)> {
         let study = self.study.iter().map(|(name, bound)| (*name, bound));
-        study.chain(self.lookup.iter().map(|bound| ("lookup", bound)))
+        let lookup = self.lookup.iter().map(|bound| ("lookup", bound));
+        let myset = self.myset.iter().map(|bound| ("myset", bound));
+        study.chain(lookup).chain(myset)
     }
 
     /// All that there is to optimise.
@@ -40,6 +44,7 @@ impl Wasm {
         let study = self.study.iter_mut().map(|(_, bound)| bound);
         study
             .chain(self.lookup.iter_mut())
+            .chain(self.myset.iter_mut())
             .chain(self.api.iter_mut())
     }
 
@@ -55,6 +60,7 @@ impl Wasm {
                 .map(|(name, ..)| (name, bound.clone()))
                 .to_vec(),
             lookup: Some(bound.clone()),
+            myset: Some(bound.clone()),
             api: Some(bound),
         }
     }
@@ -69,6 +75,7 @@ impl Wasm {
         Ok(Self {
             study: study.map(bound).collect::<Result<_>>()?,
             lookup: Some(bind(folder, "lookup", Form::Classic)?),
+            myset: Some(bind(folder, "myset", Form::Classic)?),
             api: Some(bind(folder, "api", Form::Module)?),
         })
     }

@@ -7,7 +7,7 @@ mod sources;
 
 pub(crate) use glossary::{Glossary, Term};
 pub(crate) use misconceptions::Misconceptions;
-pub(crate) use set_profiles::check as check_set_profiles;
+pub(crate) use set_profiles::read as read_practice_set;
 pub(crate) use sources::{Fact, Source, Sources};
 
 use super::front_matter::one_line;

@@ -8,11 +8,14 @@ use superhet::receiver::{Place, SetProfile};
 /// The number of the practice set, which every page uses until the reader has a set.
 const PRACTICE_SET: u32 = 1;
 
-/// Reads the list and checks every value in it.
-pub(crate) fn check(file: &SourceText, report: &mut Report) {
+/// Reads the list, checks every value in it, and gives the practice set.
+pub(crate) fn read(file: &SourceText, report: &mut Report) -> Option<SetProfile> {
     let list = match SetFile::read(file.text()) {
         Ok(list) => list,
-        Err(slip) => return file.fault(slip.at, slip.says, report),
+        Err(slip) => {
+            file.fault(slip.at, slip.says, report);
+            return None;
+        }
     };
     if !list.sets.iter().any(|set| set.number == Some(PRACTICE_SET)) {
         let says = format!("no set has the number {PRACTICE_SET}, the practice set's");
@@ -24,6 +27,8 @@ pub(crate) fn check(file: &SourceText, report: &mut Report) {
         }
         check_names(file, &list, index, report);
     }
+    let practice = |set: &&SetProfile| set.number == Some(PRACTICE_SET);
+    list.sets.iter().find(practice).cloned()
 }
 
 /// A built-in set has a number of its own, an id of its own and a name; its bands likewise.
@@ -76,7 +81,7 @@ fn wrong_id<'a>(
 
 #[cfg(test)]
 mod tests {
-    use super::check;
+    use super::read;
     use crate::lessons::source_text::{SourceText, faults_of};
 
     const SET: &str = "[[set]]\nnumber = 1\nid = \"one\"\nname = \"One\"\nif = \"470 kHz\"\nside = \"above\"\n\
@@ -87,7 +92,7 @@ mod tests {
 
     fn faults(text: &str) -> String {
         let file = SourceText::new("s.toml", text);
-        faults_of(|report| check(&file, report))
+        faults_of(|report| drop(read(&file, report)))
     }
 
     #[test]

@@ -1,5 +1,6 @@
 //! What is typed and pressed: the lower half of a phone's screen.
 
+use super::Ways;
 use lookup::{Form, View};
 use maud::{Markup, html};
 
@@ -11,7 +12,7 @@ const INTERMEDIATES: [&str; 9] = [
 /// The IFs that have a table of their own, in kHz (common practice, no source).
 pub(super) const COMMON_INTERMEDIATES: [&str; 4] = ["455", "465", "470", "475"];
 
-pub(super) fn section(view: &View, cautions: &str) -> Markup {
+pub(super) fn section(view: &View, ways: &Ways) -> Markup {
     let form = Form::default();
     html! {
         section.entry aria-label="What you know" {
@@ -23,10 +24,10 @@ pub(super) fn section(view: &View, cautions: &str) -> Markup {
             }
             (steps())
             p.small.one-line-caution {
-                a href=(cautions) { "Mains and HT can kill" }
+                a href=(ways.cautions) { "Mains and HT can kill" }
                 "; capacitors stay charged; a chassis, bare spindle or knob screw may be live."
             }
-            (set(view))
+            (set(view, &ways.my_set))
         }
     }
 }
@@ -94,7 +95,7 @@ fn steps() -> Markup {
 }
 
 /// The set, in one line that opens.
-fn set(view: &View) -> Markup {
+fn set(view: &View, my_set: &str) -> Markup {
     html! {
         details.set #set {
             summary {
@@ -113,6 +114,7 @@ fn set(view: &View) -> Markup {
                     "1: Europe, Africa, northern Asia. 2: the Americas. 3: the rest of Asia, Australia, the Pacific."
                 }
                 (find())
+                p { a href=(my_set) { "More about your set" } }
             }
         }
     }

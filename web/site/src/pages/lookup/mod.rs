@@ -25,14 +25,26 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 .to_owned(),
         styles: &["lookup.css"],
         program: Program::Lookup,
-        main: main(
-            &view(&Form::default()),
-            &site.links("lookup/").page("about/#caution"),
-        ),
+        main: main(&view(&Form::default()), &ways(site)),
     }
 }
 
-fn main(view: &View, cautions: &str) -> Markup {
+/// Where the page leads.
+#[derive(Default)]
+struct Ways {
+    cautions: String,
+    my_set: String,
+}
+
+fn ways(site: &Site<'_>) -> Ways {
+    let links = site.links("lookup/");
+    Ways {
+        cautions: links.page("about/#caution"),
+        my_set: links.page("my-set/"),
+    }
+}
+
+fn main(view: &View, ways: &Ways) -> Markup {
     html! {
         h1.lookup-title { "Look up a setting" }
         p.slip data-slot="notice" role="status" {}
@@ -46,9 +58,9 @@ fn main(view: &View, cautions: &str) -> Markup {
         div.bench {
             form.lookup #lookup autocomplete="off" {
                 (answer(view))
-                (entry::section(view, cautions))
+                (entry::section(view, ways))
             }
-            (notes::section(view, cautions))
+            (notes::section(view, &ways.cautions))
         }
         p.visually-hidden role="status" data-slot="speak" {}
         (card::section(view))
@@ -112,7 +124,7 @@ fn link(view: &View) -> Markup {
 
 #[cfg(test)]
 mod tests {
-    use super::main;
+    use super::{Ways, main};
     use lookup::{Form, look_up, view};
     use std::collections::BTreeSet;
 
@@ -131,7 +143,7 @@ mod tests {
 
     #[test]
     fn every_slot_the_program_fills_is_on_the_page() {
-        let page = main(&view(&Form::default()), "").into_string();
+        let page = main(&view(&Form::default()), &Ways::default()).into_string();
         let on_page = slots(&page);
         let requests = [
             "do=open\ndial=945kHz\nif=470kHz\nside=left",
@@ -152,7 +164,7 @@ mod tests {
 
     #[test]
     fn every_box_the_program_fills_is_on_the_page() {
-        let page = main(&view(&Form::default()), "").into_string();
+        let page = main(&view(&Form::default()), &Ways::default()).into_string();
         for line in look_up("do=open").lines() {
             if let Some(name) = line
                 .strip_prefix("field\t")
@@ -166,7 +178,7 @@ mod tests {
     /// What is written at build time is what the program would write: nothing moves.
     #[test]
     fn the_page_is_written_as_the_program_would_fill_it() {
-        let page = main(&view(&Form::default()), "").into_string();
+        let page = main(&view(&Form::default()), &Ways::default()).into_string();
         for line in look_up("do=open").lines() {
             let fields: Vec<&str> = line.split('\t').collect();
             let ["text", name, text] = fields[..] else {
