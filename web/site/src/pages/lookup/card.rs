@@ -41,7 +41,7 @@ fn paper(card: &Card) -> Markup {
             p.card-set data-slot="card-set" { (card.set) }
             div.card-tables data-slot="card-tables" data-long="no" { (table(&card.rows)) }
             p data-slot="card-whistles" { (card.whistles) }
-            p { "Mains and HT can kill; capacitors stay charged; some chassis are live." }
+            p { "Mains and HT can kill; capacitors stay charged; a chassis, bare spindle or knob screw may be live." }
             p.small {
                 "Metres as old dials print them (300 000 km/s). The image is the other frequency the set hears. "
                 "Before the Bench."
