@@ -35,5 +35,7 @@ mod whistle;
 #[cfg(test)]
 mod tests;
 
-pub use response::{ChannelHit, HIGHEST_ORDER, Response, ResponseKind, pitch_slope, responses};
-pub use whistle::{HIGHEST_IF_HARMONIC, Whistle, WhistleCause, whistles};
+pub use response::{
+    ChannelHit, HIGHEST_ORDER, Response, ResponseKind, pitch_slope, response, responses,
+};
+pub use whistle::{HIGHEST_IF_HARMONIC, Whistle, WhistleCause, if_harmonic, neighbours, whistles};

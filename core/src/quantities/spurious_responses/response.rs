@@ -48,8 +48,8 @@ pub struct ChannelHit {
     pub band: &'static Band,
     /// The carrier nearest to the response.
     pub carrier: Frequency,
-    /// How far from the IF the carrier comes out: the pitch of its beat with a station
-    /// that is exactly in tune. `n·|carrier − response|`.
+    /// The pitch of its beat with a station that is exactly in tune; see
+    /// [`Response::beat_with`].
     pub beat: Frequency,
 }
 
@@ -77,12 +77,38 @@ impl Response {
     pub fn channel(&self, region: Region) -> Option<ChannelHit> {
         let band = band_at(self.frequency, region)?;
         let carrier = band.raster.nearest(self.frequency);
-        let away = (carrier.to_hz() - self.frequency.to_hz()).abs();
         Some(ChannelHit {
             band,
             carrier,
-            beat: Frequency::hz(f64::from(self.signal_harmonic) * away),
+            beat: self.beat_with(carrier),
         })
+    }
+
+    /// How far from the IF a carrier comes out, `n·|carrier − response|`: the pitch of its beat
+    /// with a station that is exactly in tune.
+    #[must_use]
+    pub fn beat_with(&self, carrier: Frequency) -> Frequency {
+        let away = (carrier.to_hz() - self.frequency.to_hz()).abs();
+        Frequency::hz(f64::from(self.signal_harmonic) * away)
+    }
+
+    /// How many times as far as the dial its place moves, `m/n`; negative where it moves the
+    /// other way, as one made by a sum does.
+    ///
+    /// ```
+    /// use superhet::quantities::conversion::Side;
+    /// use superhet::quantities::spurious_responses::responses;
+    /// use superhet::units::Frequency;
+    /// let (dial, f) = (Frequency::khz(950.0), Frequency::khz(455.0));
+    /// let found = responses(dial, f, Side::Above, 2).unwrap();
+    /// // F/2 and F stay, the station and its image go with the dial.
+    /// let slopes: Vec<f64> = found.iter().map(|found| found.place_slope()).collect();
+    /// assert_eq!(slopes, [0.0, 0.0, 1.0, 1.0]);
+    /// ```
+    #[must_use]
+    pub fn place_slope(&self) -> f64 {
+        let slope = f64::from(self.oscillator_harmonic) / f64::from(self.signal_harmonic);
+        if self.by_sum { -slope } else { slope }
     }
 }
 
@@ -151,7 +177,7 @@ pub fn responses(
             for sign in [Sign::Plus, Sign::Minus] {
                 // Without the oscillator both signs are the same place.
                 if m > 0 || sign == Sign::Plus {
-                    found.extend(response(
+                    found.extend(product(
                         oscillator,
                         intermediate.to_hz(),
                         side,
@@ -177,8 +203,22 @@ fn rank(response: &Response) -> (u32, u32, bool) {
     )
 }
 
-/// One response; none where it would be at 0 Hz.
-fn response(
+/// One response by the harmonics of oscillator and signal and by its sign; none where it would
+/// be at 0 Hz.
+///
+/// # Errors
+/// As [`oscillator`].
+pub fn response(
+    dial: Frequency,
+    intermediate: Frequency,
+    side: Side,
+    harmonics: (u32, u32, Sign),
+) -> Result<Option<Response>, ConversionError> {
+    let oscillator = oscillator(dial, intermediate, side)?.to_hz();
+    Ok(product(oscillator, intermediate.to_hz(), side, harmonics))
+}
+
+fn product(
     oscillator: f64,
     intermediate: f64,
     side: Side,

@@ -105,6 +105,50 @@ fn an_image_on_medium_wave_names_its_channel() {
 }
 
 #[test]
+fn one_response_is_the_list_s_own() {
+    for side in [Side::Above, Side::Below] {
+        for listed in responses(khz(1000.0), IF, side, 4).unwrap() {
+            let (m, n) = (listed.oscillator_harmonic, listed.signal_harmonic);
+            let asked = response(khz(1000.0), IF, side, (m, n, listed.sign));
+            assert_eq!(asked, Ok(Some(listed)));
+        }
+    }
+    assert!(response(khz(400.0), IF, Side::Below, (1, 1, Sign::Plus)).is_err());
+}
+
+/// Against a dial that is turned by 1 kHz: places move by m/n of that.
+#[test]
+fn places_move_as_their_slopes_say() {
+    for side in [Side::Above, Side::Below] {
+        let at = |dial| responses(khz(dial), IF, side, 4).unwrap();
+        let (before, after) = (at(700.0), at(701.0));
+        for response in &before {
+            let same = |other: &&Response| {
+                let of = |one: &Response| (one.oscillator_harmonic, one.signal_harmonic, one.sign);
+                of(other) == of(response)
+            };
+            let then = after.iter().find(same).unwrap();
+            let moved = then.frequency.to_khz() - response.frequency.to_khz();
+            // A thousandth of a hertz: far above the rounding of the two frequencies.
+            assert!(
+                (moved - response.place_slope()).abs() < 1e-6,
+                "{response:?} by {moved}"
+            );
+        }
+    }
+}
+
+#[test]
+fn a_carrier_beside_a_response_beats_by_its_harmonic() {
+    let found = responses(khz(1000.0), IF, Side::Above, 4).unwrap();
+    for response in found {
+        let carrier = khz(response.frequency.to_khz() + 2.0);
+        let beat = response.beat_with(carrier).to_khz();
+        assert!((beat - 2.0 * f64::from(response.signal_harmonic)).abs() < 1e-6);
+    }
+}
+
+#[test]
 fn whistles_come_lowest_first_and_stop_at_the_pitch_asked_for() {
     let found = whistles(khz(909.0), IF, Side::Above, Region::One, khz(9.5), 6).unwrap();
     assert!(found.is_sorted_by(|one, next| one.beat <= next.beat));

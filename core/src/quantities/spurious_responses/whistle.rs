@@ -70,7 +70,8 @@ pub fn whistles(
     let responses = responses(dial, intermediate, side, order)?;
     let mut found = Vec::with_capacity(responses.len() + HIGHEST_IF_HARMONIC as usize + 1);
     found.extend(neighbours(dial, region));
-    found.extend(harmonics(dial, intermediate));
+    let harmonics = 2..=HIGHEST_IF_HARMONIC;
+    found.extend(harmonics.map(|harmonic| if_harmonic(dial, intermediate, harmonic)));
     for response in &responses {
         let unwanted = response.kind != ResponseKind::Wanted;
         if let Some(hit) = response.channel(region).filter(|_| unwanted) {
@@ -89,8 +90,8 @@ pub fn whistles(
     Ok(found)
 }
 
-/// The carriers on each side of the dial: their pitch stays.
-fn neighbours(dial: Frequency, region: Region) -> impl Iterator<Item = Whistle> {
+/// The carriers on each side of the dial, the lower one first: their pitch stays.
+pub fn neighbours(dial: Frequency, region: Region) -> impl Iterator<Item = Whistle> {
     let raster = band_at(dial, region).map(|band| band.raster);
     let beside = raster.map_or([None, None], |raster| [raster.down(dial), raster.up(dial)]);
     beside.into_iter().flatten().map(move |carrier| Whistle {
@@ -101,11 +102,13 @@ fn neighbours(dial: Frequency, region: Region) -> impl Iterator<Item = Whistle> 
     })
 }
 
-fn harmonics(dial: Frequency, intermediate: Frequency) -> impl Iterator<Item = Whistle> {
-    (2..=HIGHEST_IF_HARMONIC).map(move |harmonic| Whistle {
+/// A harmonic of the set's own IF, `h` from 2: its pitch moves `h` times as fast as the dial.
+#[must_use]
+pub fn if_harmonic(dial: Frequency, intermediate: Frequency, harmonic: u32) -> Whistle {
+    Whistle {
         cause: WhistleCause::IfHarmonic(harmonic),
         at: Frequency::hz(f64::from(harmonic) * intermediate.to_hz()),
         beat: whistle(dial, intermediate, harmonic),
         pitch_slope: harmonic,
-    })
+    }
 }
