@@ -154,6 +154,18 @@ fn labels_keep_apart_without_a_dial() {
 }
 
 #[test]
+fn labels_keep_apart_on_a_full_map() {
+    for dial in (525..=1605).step_by(60) {
+        for side in ["above", "below"] {
+            for rest in ["order=4&n=4", "order=4&axis=3MHz&region=2", "n=3&if=455kHz"] {
+                let query = format!("dial={dial}kHz&side={side}&sender=1584kHz&{rest}");
+                check(&view("spurious-map", &Input::parse(&query).unwrap()).unwrap());
+            }
+        }
+    }
+}
+
+#[test]
 fn words_fit_their_blocks() {
     let input = Input::parse("dial=1605.5kHz&if=600kHz&side=above").unwrap();
     let view = view("block-diagram", &input).unwrap();

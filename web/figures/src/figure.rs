@@ -40,6 +40,17 @@ const FIGURES: &[Figure] = &[
         optional: &["if", "side", "region", "image", "dial", "move"],
         draw: crate::band_chart::draw,
     },
+    #[cfg(feature = "responses")]
+    Figure {
+        name: "spurious-map",
+        group: Group::Responses,
+        needed: &[],
+        optional: &[
+            "dial", "if", "side", "region", "f-low", "f-high", "axis", "order", "n", "sender",
+            "move",
+        ],
+        draw: crate::spurious_map::draw,
+    },
     #[cfg(feature = "circuits")]
     Figure {
         name: "resonance",

@@ -9,6 +9,8 @@ pub enum Group {
     Frequencies,
     /// What else lies in the bands: feature `bands`.
     Bands,
+    /// What else a set answers to: feature `responses`.
+    Responses,
     /// The curve of tuned circuits: feature `circuits`.
     Circuits,
     /// Coupled circuits and the whole IF: feature `transformers`.

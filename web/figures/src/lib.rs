@@ -14,6 +14,7 @@
     not(all(
         feature = "frequencies",
         feature = "bands",
+        feature = "responses",
         feature = "circuits",
         feature = "transformers",
         feature = "modulation",
@@ -61,6 +62,8 @@ mod point;
 mod resonance;
 mod span;
 mod spread;
+#[cfg(feature = "responses")]
+mod spurious_map;
 mod svg;
 mod text_width;
 #[cfg(feature = "tracking")]

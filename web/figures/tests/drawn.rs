@@ -8,7 +8,7 @@ use std::fs;
 use std::path::PathBuf;
 
 /// The files, and what is drawn in each.
-const DRAWN: [(&str, &str, &str); 19] = [
+const DRAWN: [(&str, &str, &str); 22] = [
     (
         "frequency-line",
         "frequency-line",
@@ -44,6 +44,17 @@ const DRAWN: [(&str, &str, &str); 19] = [
         "band-chart-without-image",
         "band-chart",
         "dial=900kHz&if=600kHz&image=hidden&move=if",
+    ),
+    ("spurious-map", "spurious-map", ""),
+    (
+        "spurious-map-sender",
+        "spurious-map",
+        "dial=648kHz&n=3&sender=1584kHz",
+    ),
+    (
+        "spurious-map-below",
+        "spurious-map",
+        "dial=700kHz&side=below&order=4&n=4&axis=4MHz",
     ),
     ("resonance", "resonance", ""),
     ("coupled-pair", "coupled-pair", "k=0.02"),

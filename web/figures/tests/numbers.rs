@@ -229,3 +229,81 @@ fn the_band_chart_refuses_what_is_off_its_line() {
     let said = view("band-chart", &input).unwrap_err().to_string();
     assert!(said.contains("55 kHz"), "{said}");
 }
+
+/// Every line of the map against the catalogue's own product of the same harmonics.
+#[test]
+fn the_map_s_lines_are_the_core_s_products() {
+    for side in ["above", "below"] {
+        let query = format!("dial=1200kHz&if=470kHz&side={side}&order=4&n=4");
+        let map = view("spurious-map", &Input::parse(&query).unwrap()).unwrap();
+        let oscillator = core("oscillator", "1200kHz", "470kHz", side).1;
+        let mut told: Vec<f64> = cells(&map).iter().map(|cell| cell.1).collect();
+        let mut asked = Vec::new();
+        for m in 0..4 {
+            for n in 1..=4 - m {
+                for sign in ["plus", "minus"].iter().take(if m == 0 { 1 } else { 2 }) {
+                    let product = format!("spurious?oscillator={oscillator}&if=470kHz&m={m}&n={n}");
+                    asked.push(evaluate(&format!("{product}&sign={sign}")).unwrap().value);
+                }
+            }
+        }
+        told.sort_unstable_by(f64::total_cmp);
+        asked.sort_unstable_by(f64::total_cmp);
+        assert_eq!(told, asked, "{side}");
+        assert!(cells(&map).contains(&(
+            "image",
+            core("image", "1200kHz", "470kHz", side).0,
+            core("image", "1200kHz", "470kHz", side).1
+        )));
+    }
+}
+
+/// The dial's dots stand on the scale: 42 px is 5 MHz, 322 px is zero.
+#[test]
+fn the_map_s_dots_stand_where_their_frequencies_say() {
+    let map = view("spurious-map", &Input::new()).unwrap();
+    for (key, hertz) in [
+        ("station-dot", 945e3),
+        ("image-dot", 1885e3),
+        ("intermediate-dot", 470e3),
+        ("2-1-minus-dot", 2360e3),
+        ("2-1-plus-dot", 3300e3),
+    ] {
+        let dot = find(&map.root, key).unwrap();
+        let at: f64 = dot.attribute("cy").unwrap().parse().unwrap();
+        // Half of the tenth of a pixel that is written, and the last bits of an f64.
+        assert!(
+            (at - (322.0 - 280.0 * hertz / 5e6)).abs() <= 0.05 + 1e-9,
+            "{key} at {at}"
+        );
+    }
+}
+
+#[test]
+fn the_map_tells_notes_and_senders_apart() {
+    let map = |query: &str| view("spurious-map", &Input::parse(query).unwrap()).unwrap();
+    let doubled = map("dial=945kHz");
+    let pitch = evaluate("whistle?signal=945kHz&if=470kHz&harmonic=2")
+        .unwrap()
+        .text;
+    assert!(
+        doubled
+            .words
+            .contains(&["note of ", &pitch, ", by 2 × IF; it moves twice"].concat())
+    );
+    let oscillator = core("oscillator", "648kHz", "470kHz", "above").1;
+    let ghost = map("dial=648kHz&sender=1584kHz");
+    let pitch = evaluate(&format!(
+        "image-whistle?oscillator={oscillator}&f1=648kHz&f2=1584kHz"
+    ));
+    let heard = ["heard by the image, ", &pitch.unwrap().text, " off"].concat();
+    assert!(ghost.words.contains(&heard), "{}", ghost.words);
+    for (dial, how) in [
+        ("555kHz", "heard by 2 × osc − IF, 4 kHz off"),
+        ("1585kHz", "heard as itself, 1 kHz off"),
+        ("1000kHz", "not heard"),
+    ] {
+        let map = map(&format!("dial={dial}&sender=1584kHz"));
+        assert!(map.words.contains(how), "{}", map.words);
+    }
+}

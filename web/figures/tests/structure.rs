@@ -31,7 +31,7 @@ fn views(name: &str, rest: &str) -> Vec<View> {
 }
 
 /// The figures, and for each the parameters that no handle changes.
-const KINDS: [(&str, &str); 18] = [
+const KINDS: [(&str, &str); 21] = [
     ("frequency-line", ""),
     ("frequency-line", "&region=2"),
     ("frequency-line", "&region=3&image=hidden"),
@@ -46,6 +46,9 @@ const KINDS: [(&str, &str); 18] = [
     ("band-chart", ""),
     ("band-chart", "&region=2"),
     ("band-chart", "&image=hidden&move=dial,if"),
+    ("spurious-map", ""),
+    ("spurious-map", "&n=3&sender=1584kHz&move=dial"),
+    ("spurious-map", "&order=4&n=4&region=2&axis=8MHz"),
     ("tracking", ""),
     ("tracking", "&l-signal=175uH&q=60"),
     ("detector", ""),

@@ -27,13 +27,14 @@ pub enum Figures {
 
 impl Figures {
     /// What each build of the program brings: (its name, the figures, features of `study`).
-    pub const BUILDS: [(&str, Self, &str); 8] = [
+    pub const BUILDS: [(&str, Self, &str); 9] = [
         (
             "study-frequencies",
             Self::Of(Group::Frequencies),
             "frequencies",
         ),
         ("study-bands", Self::Of(Group::Bands), "bands"),
+        ("study-responses", Self::Of(Group::Responses), "responses"),
         ("study-circuits", Self::Of(Group::Circuits), "circuits"),
         (
             "study-transformers",

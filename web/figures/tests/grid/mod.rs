@@ -69,6 +69,27 @@ const OTHERS: &[(&str, &[Texts])] = &[
         ],
     ),
     (
+        "spurious-map",
+        &[
+            (
+                "dial",
+                &[
+                    "640 kHz",
+                    "648 kHz",
+                    "940 kHz",
+                    "945 kHz",
+                    "1395.5 kHz",
+                    "1605 kHz",
+                ],
+            ),
+            (
+                "if",
+                &["100 kHz", "262.5 kHz", "455 kHz", "470 kHz", "600 kHz"],
+            ),
+            ("side", &["above", "below"]),
+        ],
+    ),
+    (
         "tracking",
         &[
             ("f1", &["525 kHz", "600 kHz", "650 kHz"]),
