@@ -24,6 +24,7 @@ async fn on_every_page(visit: &Visit, act: impl AsyncFn(&Visit, &str) -> Result<
         let walk = async {
             visit.open(&page).await?;
             visit.ready().await?;
+            visit.past_every_problem().await?;
             act(visit, &page).await?;
             visit.quiet_console().await
         };

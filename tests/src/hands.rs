@@ -120,6 +120,26 @@ impl Visit {
         Ok(())
     }
 
+    /// Goes down the page from problem to problem, waits until each can be worked, and goes
+    /// back to the head of the page.
+    ///
+    /// # Errors
+    /// When one does not come alive in time.
+    pub async fn past_every_problem(&self) -> Result<()> {
+        let problems = "return document.querySelectorAll('section[data-problem]').length";
+        for at in 0..self.script::<u32>(problems).await? {
+            let to_it = format!(
+                "const problem = document.querySelectorAll('section[data-problem]')[{at}]; \
+                 problem.scrollIntoView({{ block: 'center', behavior: 'instant' }}); \
+                 return problem.querySelector('.desk') !== null"
+            );
+            self.until(&format!("problem {at} is alive"), &to_it)
+                .await?;
+        }
+        self.script("scrollTo({ top: 0, behavior: 'instant' })")
+            .await
+    }
+
     async fn way(&self, css: &str, value: f64) -> Result<Way> {
         self.element(css).await?;
         let given = vec![json!(css), json!(value)];

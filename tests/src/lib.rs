@@ -30,7 +30,7 @@
 //! has not got: look at what the page holds. [`Server::publish`] puts a newer version of
 //! the site in place. WebKit's windows are at least 447 px wide, and it does not print.
 //!
-//! A visit has hands (`press`, `tab_to`, `drag`, `drag_by_touch`), an eye for what fits
+//! A visit has hands (`press`, `tab_to`, `drag`, `drag_by_touch`, `past_every_problem`), an eye for what fits
 //! (`in_view`, `no_sideways_scroll`, `fit_for_fingers`), knows a device's conditions
 //! (`resize`, `prefer`, `without_scripts`), and compares results with the core to the last
 //! bit (`shows`). What is tested is one page's behaviour; that the eye and the ears notice

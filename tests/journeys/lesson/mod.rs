@@ -1,5 +1,6 @@
 //! The lessons.
 
+mod fetched;
 pub(crate) mod figure;
 mod on_paper;
 mod prediction;

@@ -81,5 +81,5 @@ fn every_revision_is_found_by_its_number() {
         assert_eq!(found.family.id, id);
     }
     assert!(families.numbered(1, 63).is_none());
-    assert!(families.json("no-such-family").is_err());
+    assert!(families.find("no-such-family").is_none());
 }

@@ -83,9 +83,21 @@ pub(crate) fn rounded(value: f64) -> i64 {
     }
 }
 
+/// `value`, or the nearer of two ends. What `f64::clamp` does, but for its panic about ends
+/// that lie the wrong way round: that names them, by the float machinery of `core::fmt`.
+pub(crate) fn held_within(value: f64, low: f64, high: f64) -> f64 {
+    value.max(low).min(high)
+}
+
 #[cfg(test)]
 mod tests {
-    use super::{along_axis, percent, pixels, thousandths};
+    use super::{along_axis, held_within, percent, pixels, thousandths};
+
+    #[test]
+    fn what_lies_outside_is_held_at_the_nearer_end() {
+        let held = [-1.0, 0.5, 7.0].map(|value| held_within(value, 0.0, 2.0));
+        assert_eq!(held, [0.0, 0.5, 2.0]);
+    }
 
     #[test]
     fn digits_are_few_and_right() {

@@ -4,7 +4,7 @@
 //! lines are ruled across it.
 
 use crate::Node;
-use crate::coordinate::{along_axis, percent, pixels, push_whole, rounded};
+use crate::coordinate::{along_axis, held_within, percent, pixels, push_whole, rounded};
 
 /// The narrowest width that labels are kept apart for: a 360 px phone less margins.
 pub(crate) const WIDTH: f64 = 328.0;
@@ -59,7 +59,7 @@ impl Frame {
 
     /// As [`Frame::x`], and never off the strip.
     pub(crate) fn x_within(&self, value: f64) -> f64 {
-        self.x(value).clamp(self.left, self.left + self.width)
+        held_within(self.x(value), self.left, self.left + self.width)
     }
 
     /// The place of a value down, in pixels.
@@ -165,7 +165,7 @@ impl Frame {
         let mut before = None;
         for (place, value) in places.iter().zip(values) {
             let across = rounded((place - from) / (to - from) * wide);
-            let y = self.y(*value).clamp(self.top - 40.0, self.bottom() + 40.0);
+            let y = held_within(self.y(*value), self.top - 40.0, self.bottom() + 40.0);
             let height = rounded((y - self.top + ROOM) * DOWN);
             match before {
                 None => {

@@ -1,5 +1,7 @@
 //! Labels kept apart along a line.
 
+use crate::coordinate::held_within;
+
 /// A label that would best stand over its point.
 pub(crate) struct Label {
     /// Where its middle would best be, in pixels.
@@ -31,7 +33,7 @@ pub(crate) fn spread(labels: &[Label], room: f64) -> Vec<f64> {
     let shifts = never_decreasing(wanted);
     let mut middles = vec![0.0; labels.len()];
     for ((&index, packed), shift) in order.iter().zip(&packed).zip(shifts) {
-        middles[index] = packed + shift.clamp(0.0, slack);
+        middles[index] = packed + held_within(shift, 0.0, slack);
     }
     middles
 }

@@ -12,6 +12,63 @@ const loaded = later((resolve) => {
 const frame = () => later((resolve) => requestAnimationFrame(resolve));
 const painted = async () => { await frame(); await frame(); };
 
+// --- Problem families, each a file of its own --------------------------------------------------
+
+// Those on the way, by their addresses.
+const coming = new Map();
+
+// The program asks for a family; it comes back by `familyCame`. One that is on the way is not
+// asked for twice.
+function fetchFamily(address) {
+  if (coming.has(address)) return;
+  const text = address.endsWith(".js") ? textOfScript(address) : textOfFile(address);
+  const handedOver = text.then(
+    (text) => handOver(address, text, ""),
+    (error) => handOver(address, undefined, error.message),
+  );
+  coming.set(address, handedOver.finally(() => coming.delete(address)));
+}
+
+async function textOfFile(address) {
+  const answer = await fetch(address).catch(() => { throw new Error("there is no signal"); });
+  if (!answer.ok) throw new Error(`the site answers ${answer.status}`);
+  return answer.text();
+}
+
+// A page opened from a file may fetch nothing, but may load a script.
+const textOfScript = (address) => later((resolve, reject) => {
+  const script = document.createElement("script");
+  script.src = address;
+  script.onload = () => resolve(script.familyText);
+  script.onerror = () => reject(new Error("its file is not in this folder"));
+  document.head.append(script);
+});
+
+// What the reader looks at stays where it is, whatever becomes of a problem above it.
+function handOver(address, text, reason) {
+  const problem = document.querySelector(`[data-family="${address}"]`);
+  const place = () => problem?.getBoundingClientRect() ?? new DOMRect();
+  const { top, bottom } = place();
+  wasm_bindgen.familyCame(address, text, reason, top < innerHeight && bottom > 0);
+  if (bottom < 0) scrollBy({ top: place().bottom - bottom, behavior: "instant" });
+}
+
+// Each problem is told of when the reader is two screens away from it. Those that are as near
+// from the start are waited for.
+async function watchProblems() {
+  const problems = document.querySelectorAll("[data-family]");
+  if (problems.length === 0) return;
+  const seen = later((resolve) => {
+    const near = new IntersectionObserver((entries) => {
+      for (const entry of entries) if (entry.isIntersecting) wasm_bindgen.near(entry.target);
+      resolve();
+    }, { rootMargin: "200% 0px" });
+    for (const problem of problems) near.observe(problem);
+  });
+  await Promise.race([seen, pause(300)]);
+  await Promise.all(coming.values());
+}
+
 // One part at a time, so that a press or a scroll in between is answered at once.
 async function bringAlive() {
   await loaded;
@@ -19,6 +76,7 @@ async function bringAlive() {
   const study = await startWasm("study");
   study.start();
   while (study.next()) await pause(0);
+  await watchProblems();
   document.body.dataset.ready = "";
 }
 

@@ -66,7 +66,7 @@ impl Assets {
     }
 
     /// Adds one asset under its hashed name.
-    fn add(&mut self, name: &str, bytes: Vec<u8>) {
+    pub fn add(&mut self, name: &str, bytes: Vec<u8>) {
         let path = format!("{FOLDER}/{}", hashed_name(name, &bytes));
         self.names.insert(name, &path);
         self.files.insert(path, bytes);

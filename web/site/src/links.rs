@@ -6,6 +6,7 @@
 
 use crate::assets::AssetNames;
 use crate::edition::Edition;
+use crate::families::asset_name;
 use crate::page::file_of;
 use std::sync::Mutex;
 
@@ -104,6 +105,11 @@ impl<'a> Links<'a> {
         }
         lock(&self.asked.assets).push((self.from.clone(), name.to_owned()));
         name.to_owned()
+    }
+
+    /// A link to a problem family by its id, for a page's program to fetch.
+    pub fn family(&self, id: &str) -> String {
+        self.asset(&asset_name(id, self.portable))
     }
 
     /// A link to a file that keeps its name: `"icons/icon.svg"`, `"sw.js"`,

@@ -43,6 +43,9 @@ impl Site<'_> {
 /// When an asset or page that something names does not exist, or a page cannot be made.
 pub fn render(sources: &Sources, edition: &Edition) -> Result<Files> {
     let mut assets = Assets::prepare(&sources.page_files, &sources.wasm, edition.is_portable())?;
+    for (name, bytes) in sources.content.families.files(edition.is_portable())? {
+        assets.add(&name, bytes);
+    }
     let site = Site {
         content: &sources.content,
         edition,

@@ -78,6 +78,16 @@ pub(crate) fn prepend(parent: &Element, child: &Element) -> Result<()> {
     parent.prepend_with_node_1(child)
 }
 
+/// Says under an element why it is not alive.
+pub(crate) fn explain(root: &Element, error: &JsValue) -> Result<()> {
+    let reason = error.as_string().unwrap_or_default();
+    let text = [
+        "This part is not alive here; its words and numbers are complete. ",
+        &reason,
+    ];
+    append(root, &made("p", "not-alive", &text.concat())?)
+}
+
 /// Gives an element the focus.
 pub(crate) fn focus_on(element: &Element) -> Result<()> {
     element.unchecked_ref::<HtmlElement>().focus()

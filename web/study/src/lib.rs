@@ -10,7 +10,7 @@
 //! | --- | --- |
 //! | `figure[data-figure][data-input]` as `figures::markup` writes it | a live figure, with its task |
 //! | `section.predict` with `label.choice` around radio buttons (the right one's label has `data-right`, a wrong one's may have `data-belief` with the belief's sentence) and a `details` | a prediction to commit to |
-//! | `section[data-problem]` with the registered family as JSON in a `script[type="application/json"]` | a problem that is marked |
+//! | `section[data-problem]` with `[data-number]`, `[data-family]` (where its family is found) and `[data-seed]` (of the one on paper) | a problem that is marked, once its family has been fetched |
 //! | `article[data-lesson]`, which holds the slug | a lesson to tick |
 //! | `li[data-lesson]` with `p.ticked` on the course page | a ticked line |
 //! | `#course`, `#next-step` and `#place…` on the first page | what comes next, and "take my place with me" |
@@ -57,4 +57,18 @@ pub fn start() -> Result<(), wasm_bindgen::JsValue> {
 #[wasm_bindgen]
 pub fn next() -> Result<bool, wasm_bindgen::JsValue> {
     page::next_part()
+}
+
+/// The reader comes near an element: what waits for that is asked for now.
+#[wasm_bindgen]
+pub fn near(element: &web_sys::Element) {
+    page::near(element);
+}
+
+/// Hands over a problem family that was asked for: its text, or the reason why there is
+/// none, and whether its problem is before the reader's eyes.
+#[wasm_bindgen(js_name = familyCame)]
+#[allow(clippy::needless_pass_by_value)] // as the bindings hand it over
+pub fn family_came(address: &str, text: Option<String>, reason: &str, on_screen: bool) {
+    page::family_came(address, text.as_deref().ok_or(reason), on_screen);
 }

@@ -3,13 +3,13 @@
 
 use crate::carrying::{self, Carrying};
 use crate::course;
-use crate::dom::{Result, all_of_page, append, document, made};
+use crate::dom::{Result, all_of_page, document, explain};
 use crate::figure::LiveFigure;
 use crate::kept::{Kept, note};
 use crate::listener::Listener;
 use crate::place::Place;
 use crate::prediction::Prediction;
-use crate::problem::LiveProblem;
+use crate::problem::Slips;
 use crate::stop::stop;
 use crate::tick::Tick;
 use std::cell::RefCell;
@@ -31,7 +31,7 @@ struct Page {
     waiting: VecDeque<(Part, Element)>,
     figures: Vec<LiveFigure>,
     predictions: Vec<Prediction>,
-    problems: Vec<LiveProblem>,
+    problems: Slips,
     ticks: Vec<Tick>,
     _listeners: Vec<Listener>,
 }
@@ -62,7 +62,7 @@ pub(crate) fn start() -> Result<()> {
         waiting: found()?,
         figures: Vec::new(),
         predictions: Vec::new(),
-        problems: Vec::new(),
+        problems: Slips::default(),
         ticks: Vec::new(),
         _listeners: listeners()?,
     };
@@ -100,16 +100,6 @@ pub(crate) fn next_part() -> Result<bool> {
     })
 }
 
-/// Says under an element why it is not alive.
-fn explain(root: &Element, error: &JsValue) -> Result<()> {
-    let reason = error.as_string().unwrap_or_default();
-    let text = [
-        "This part is not alive here; its words and numbers are complete. ",
-        &reason,
-    ];
-    append(root, &made("p", "not-alive", &text.concat())?)
-}
-
 /// One listener of each kind for the whole page.
 fn listeners() -> Result<Vec<Listener>> {
     let page = document()?;
@@ -118,6 +108,7 @@ fn listeners() -> Result<Vec<Listener>> {
         Listener::new(&page, "input", |event| handle(&event, Page::input))?,
         Listener::new(&page, "change", |event| handle(&event, Page::change))?,
         Listener::new(&page, "click", |event| handle(&event, Page::click))?,
+        Listener::new(&page, "focusin", |event| handle(&event, Page::near))?,
         Listener::new(&page, "submit", |event| {
             event.prevent_default();
             handle(&event, Page::submit);
@@ -136,6 +127,16 @@ fn listeners() -> Result<Vec<Listener>> {
 fn came_back(event: &Event) -> bool {
     let event = event.dyn_ref::<PageTransitionEvent>();
     event.is_some_and(PageTransitionEvent::persisted)
+}
+
+/// The reader comes near an element.
+pub(crate) fn near(element: &Element) {
+    with_page(|page| page.near(element));
+}
+
+/// A family that was asked for has come, or the reason why it has not.
+pub(crate) fn family_came(address: &str, text: core::result::Result<&str, &str>, on_screen: bool) {
+    with_page(|page| page.problems.came(address, text, on_screen));
 }
 
 fn handle(event: &Event, answer: impl Fn(&mut Page, &Element) -> Result<()>) {
@@ -163,7 +164,7 @@ impl Page {
         match part {
             Part::Figure => self.figures.push(LiveFigure::mount(root)?),
             Part::Prediction => self.predictions.push(Prediction::mount(root)?),
-            Part::Problem => self.problems.push(LiveProblem::mount(root)?),
+            Part::Problem => self.problems.add(root)?,
             Part::Tick => self.ticks.push(Tick::mount(&root, &self.kept)?),
         }
         Ok(())
@@ -184,6 +185,11 @@ impl Page {
         explain(figure.root(), &error)
     }
 
+    fn near(&mut self, target: &Element) -> Result<()> {
+        self.problems.near(target);
+        Ok(())
+    }
+
     fn change(&mut self, target: &Element) -> Result<()> {
         let input = target.dyn_ref::<HtmlInputElement>();
         match input.filter(|input| input.id() == "place-file") {
@@ -195,25 +201,21 @@ impl Page {
     }
 
     fn submit(&mut self, target: &Element) -> Result<()> {
-        let Some(place) = self.problem_at(target) else {
+        let Some(place) = self.problems.at(target) else {
             return Ok(());
         };
-        if let Err(error) = self.problems[place].submit(&mut self.kept) {
-            return self.retire_problem(place, &error);
-        }
+        self.problems.submit(place, &mut self.kept)?;
         self.show_notebook()
     }
 
     fn click(&mut self, target: &Element) -> Result<()> {
+        self.problems.near(target);
         let Some(button) = target.closest("button")? else {
             return Ok(());
         };
         let what = button.get_attribute("data-do").unwrap_or_default();
-        if let Some(place) = self.problem_at(&button) {
-            return match self.problems[place].pressed(&what, &button) {
-                Ok(()) => Ok(()),
-                Err(error) => self.retire_problem(place, &error),
-            };
+        if let Some(place) = self.problems.at(&button) {
+            return self.problems.pressed(place, &what, &button);
         }
         let at = |root: &Element| root.contains(Some(&button));
         if let Some(prediction) = self.predictions.iter().find(|one| at(one.root())) {
@@ -248,18 +250,6 @@ impl Page {
         }
     }
 
-    fn problem_at(&self, element: &Element) -> Option<usize> {
-        self.problems
-            .iter()
-            .position(|problem| problem.root().contains(Some(element)))
-    }
-
-    fn retire_problem(&mut self, place: usize, error: &JsValue) -> Result<()> {
-        let problem = self.problems.swap_remove(place);
-        problem.retire()?;
-        explain(problem.root(), error)
-    }
-
     /// Another window may have written the notebook.
     fn read_again(&mut self) -> Result<()> {
         self.kept.read_again()?;
@@ -289,16 +279,8 @@ impl Page {
             Some(Err(error)) => {
                 note(&["That link opens no problem: ", &error.to_string(), "."].concat())
             }
-            Some(Ok(code)) => self.reopen(&code),
+            Some(Ok(code)) if self.problems.reopen(&code)? => Ok(()),
+            Some(Ok(_)) => note("That link opens a problem of another page."),
         }
-    }
-
-    fn reopen(&mut self, code: &ProblemCode) -> Result<()> {
-        for problem in &mut self.problems {
-            if problem.reopen(code)? {
-                return Ok(());
-            }
-        }
-        note("That link opens a problem of another page.")
     }
 }

@@ -7,12 +7,13 @@
 mod file;
 mod references;
 mod registry;
+mod shipped;
 
 use crate::report::Report;
-use anyhow::{Context, anyhow};
 pub use references::References;
 use registry::Row;
 use sha2::{Digest, Sha256};
+pub use shipped::asset_name;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use superhet::problems::{Family, Registered};
@@ -79,17 +80,6 @@ impl Families {
             registered.number == number && registered.family.revision == revision
         };
         self.all().find(wanted)
-    }
-
-    /// The family as the JSON that a page hands to its program.
-    ///
-    /// # Errors
-    /// When there is no family with this id.
-    pub fn json(&self, id: &str) -> anyhow::Result<String> {
-        let registered = self
-            .find(id)
-            .ok_or_else(|| anyhow!("no problem family is called {id:?}"))?;
-        serde_json::to_string(registered).with_context(|| format!("the problem family {id}"))
     }
 
     /// Checks what the families say about other content: lessons, misconceptions, facts.

@@ -1,16 +1,28 @@
-//! A problem family from the JSON that a lesson's page holds.
+//! A problem family from the JSON that the site keeps of it.
 //!
 //! The site writes it with serde from the very type that is filled here; a test reads
 //! every family of the course back. Reading by hand costs a tenth of the bytes.
 
 use crate::json::Json;
-use superhet::problems::Family;
 use superhet::problems::family::{
     Given, LevelForm, MistakeForm, Named, OptionForm, PartForm, PrecisionForm, Range,
 };
+use superhet::problems::{Family, Registered};
 
-/// The family, or none where the page holds something else.
-pub(super) fn read(json: &Json) -> Option<Family> {
+/// The family of a file, `{"number":3,"family":{…}}`, or a sentence where it holds none.
+pub(crate) fn open(text: &str) -> Result<Registered, &'static str> {
+    let json = Json::read(text).ok();
+    let family = json.and_then(|json| {
+        Some(Registered {
+            number: u16::try_from(json.member("number")?.number()?).ok()?,
+            family: read(json.member("family")?)?,
+        })
+    });
+    family.ok_or("what was fetched for it holds no problem family.")
+}
+
+/// The family, or none where it is something else.
+fn read(json: &Json) -> Option<Family> {
     Some(Family {
         id: text(json, "id")?,
         revision: small(json.member("revision")?)?,
@@ -133,7 +145,7 @@ fn small(json: &Json) -> Option<u8> {
 
 #[cfg(test)]
 mod tests {
-    use super::read;
+    use super::{open, read};
     use crate::json::Json;
     use std::fs;
     use superhet::problems::Family;
@@ -153,6 +165,18 @@ mod tests {
             count += 1;
         }
         assert!(count >= 3, "{count} families");
+    }
+
+    #[test]
+    fn what_is_no_file_of_a_family_is_refused() {
+        for text in [
+            "",
+            "{}",
+            r#"{"number":3,"family":{}}"#,
+            r#"{"number":70000}"#,
+        ] {
+            assert!(open(text).is_err(), "{text}");
+        }
     }
 
     #[test]

@@ -2,9 +2,9 @@
 
 use super::desk::{Desk, told};
 use super::paper;
-use crate::dom::{Result, all, append, focus_on, made, one, prepend, show};
+use crate::dom::{Result, all, append, document, focus_on, made, one, prepend, show};
 use crate::kept::Kept;
-use superhet::problems::{Marking, ProblemCode};
+use superhet::problems::{Marking, ProblemCode, Registered};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlInputElement};
 
@@ -17,18 +17,21 @@ pub(crate) struct LiveProblem {
 }
 
 impl LiveProblem {
-    /// Brings the problem at `root` alive.
-    pub(crate) fn mount(root: Element) -> Result<Self> {
-        let script = one(&root, "script[type='application/json']")?;
-        let text = script.text_content().unwrap_or_default();
-        let desk = Desk::open(&text, seed()).map_err(|error| JsValue::from_str(&error))?;
+    /// Brings the problem at `root` alive. Focus that stood in it goes to what is asked now.
+    pub(crate) fn mount(root: Element, family: Registered, seed: u32) -> Result<Self> {
+        let desk = Desk::new(family, seed).map_err(|error| JsValue::from_str(&error))?;
+        let focus = document()?.active_element();
+        let focused = focus.is_some_and(|focus| root.contains(Some(&focus)));
         let place = made("div", "desk", "")?;
         let live = Self { root, place, desk };
         live.lay_out()?;
-        for old in all(&live.root, ":scope > :not(.slip-name, h2, h3, script)")? {
+        for old in all(&live.root, ":scope > :not(.slip-name, h2, h3)")? {
             show(&old, false)?;
         }
         append(&live.root, &live.place)?;
+        if focused {
+            focus_on(&one(&live.place, ".scene")?)?;
+        }
         Ok(live)
     }
 
@@ -202,7 +205,7 @@ impl LiveProblem {
 }
 
 /// A number of the page's own: any problem will do, and the core draws from it.
-fn seed() -> u32 {
+pub(super) fn seed() -> u32 {
     (js_sys::Math::random() * 4_294_967_296.0) as u32
 }
 

@@ -156,13 +156,12 @@ pub(super) fn lines(lines: &[String]) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::desk::Desk;
-    use super::super::desk::tests::page_text;
+    use super::super::desk::tests::{desk_of, desk_with, text_of};
     use super::{desk, part, trial, words};
 
     #[test]
     fn a_number_is_asked_with_its_units() {
-        let mut open = Desk::open(&page_text("oscillator-from-dial", 2), 5).unwrap();
+        let mut open = desk_of("oscillator-from-dial", 2, 5);
         let html = part(&open.sitting().problem().parts[0], "q");
         assert!(html.contains("inputmode=\"decimal\""), "{html}");
         assert!(
@@ -177,7 +176,7 @@ mod tests {
     fn a_link_is_on_trial_until_the_first_release() {
         assert!(trial("0").contains("before version 1.0"));
         assert_eq!(trial("1"), "");
-        let open = Desk::open(&page_text("oscillator-from-dial", 2), 5).unwrap();
+        let open = desk_of("oscillator-from-dial", 2, 5);
         let version = env!("CARGO_PKG_VERSION");
         assert_eq!(desk(&open).contains("Trial:"), version.starts_with("0."));
     }
@@ -193,8 +192,8 @@ mod tests {
 
     #[test]
     fn words_of_a_family_are_never_markup() {
-        let text = page_text("oscillator-from-dial", 2).replace("The", "<b>The</b>");
-        let mut open = Desk::open(&text, 5).unwrap();
+        let text = text_of("oscillator-from-dial").replace("The", "<b>The</b>");
+        let mut open = desk_with(&text, 2, 5);
         let problem = open.sitting().problem().clone();
         let all = desk(&open) + &part(&problem.parts[0], "q");
         assert!(!all.contains("<b>"), "{all}");

@@ -15,7 +15,7 @@
 //! | `section.worked` with three `div.example`: `p.ask`, `ol.steps`, `details.blank` | a worked example |
 //! | `section.misconception#misconception-…` with `p.belief` | a belief and its case |
 //! | `section.formula[data-formula] details` with `math` and `dl.letters` | a formula that can be skipped |
-//! | `section.problem[data-problem]` with the family as JSON, `div.on-paper` | a problem |
+//! | `section.problem[data-problem]`, `[data-number]`, `[data-family]`, `[data-seed]`, `div.on-paper` | a problem |
 //! | `section.recall` with `h2` and a `section.problem` for each family | problems of earlier lessons |
 //! | `section.carry` | the last section |
 //! | `section.sources ol` with `li#source-…`, `ul.places` | sources, and where in them |

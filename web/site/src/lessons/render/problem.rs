@@ -1,9 +1,9 @@
-//! A problem on the page: the family for the program, and one problem on paper.
+//! A problem on the page: one on paper, and where the program finds its family.
 
 use super::Drawing;
 use crate::lessons::blocks::ProblemBlock;
 use anyhow::Context;
-use maud::{Markup, PreEscaped, html};
+use maud::{Markup, html};
 use superhet::problems::problem::{Answer, Part};
 use superhet::problems::text::unbroken;
 use superhet::problems::{Level, Problem, generate};
@@ -21,13 +21,12 @@ impl Drawing<'_> {
     pub(super) fn problem_of(&self, id: &str, seed: u32) -> anyhow::Result<Markup> {
         let registered = self.families.find(id);
         let registered = registered.with_context(|| format!("no problem family {id}"))?;
-        // No text of a family can end the element, whatever it holds.
-        let json = self.families.json(id)?.replace('<', "\\u003c");
         let problem = generate(&registered.family, Level::One, seed)?;
         Ok(html! {
-            section.problem #{ "problem-" (id) } data-problem=(id) aria-label={ "Problem " (self.next_problem()) } {
+            section.problem #{ "problem-" (id) } data-problem=(id) data-number=(registered.number)
+                data-family=(self.links.family(id)) data-seed=(seed)
+                aria-label={ "Problem " (self.next_problem()) } {
                 p.slip-name { "Your turn" }
-                script type="application/json" { (PreEscaped(json)) }
                 div.on-paper { (on_paper(&problem)) }
             }
         })
