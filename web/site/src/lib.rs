@@ -40,6 +40,7 @@ pub mod shell;
 pub mod sources;
 pub mod testing;
 mod toml_place;
+mod toml_shape;
 pub mod tools;
 pub mod wasm;
 mod wording;

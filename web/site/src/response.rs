@@ -6,6 +6,7 @@
 
 use crate::cli::Options;
 use crate::set_file::SetFile;
+use crate::toml_shape::Slip;
 use anyhow::{Context as _, Result, anyhow, bail};
 use std::fmt::Write as _;
 use std::path::PathBuf;
@@ -150,18 +151,30 @@ fn place(request: &Request, point: u32) -> Frequency {
 fn receiver(request: &Request) -> Result<Receiver> {
     let path = request.set.display().to_string();
     let text = std::fs::read_to_string(&request.set).with_context(|| path.clone())?;
-    let line = |slip: &_| SetFile::line(&text, &path, slip);
-    let file = SetFile::read(&text).map_err(|slip| anyhow!(line(&slip)))?;
-    let index = match &request.id {
-        None if file.sets.is_empty() => bail!("{path}: this file has no [[set]]"),
-        None => 0,
-        Some(id) => match file.sets.iter().position(|set| &set.id == id) {
-            Some(index) => index,
-            None => bail!("{path}: no set in this file has the id \"{id}\""),
-        },
+    let file = SetFile::read(&text);
+    let told = |slips: Vec<Slip>| {
+        let line = |slip: &Slip| SetFile::line(&text, &path, slip);
+        anyhow!(slips.iter().map(line).collect::<Vec<_>>().join("\n"))
     };
-    Receiver::new(&file.sets[index]).map_err(|_| {
-        let lines: Vec<String> = file.slips(index).iter().map(line).collect();
-        anyhow!(lines.join("\n"))
-    })
+    let misshapen = file.misshapen().to_vec();
+    let index = match &request.id {
+        None if !file.sets.is_empty() => Some(0),
+        None => None,
+        Some(id) => file.sets.iter().position(|set| &set.id == id),
+    };
+    let Some(index) = index else {
+        match &request.id {
+            _ if !misshapen.is_empty() => return Err(told(misshapen)),
+            None => bail!("{path}: this file has no [[set]]"),
+            Some(id) => bail!("{path}: no set in this file has the id \"{id}\""),
+        }
+    };
+    match Receiver::new(&file.sets[index]) {
+        Ok(receiver) if misshapen.is_empty() => Ok(receiver),
+        _ => {
+            let mut slips = [misshapen, file.slips(index)].concat();
+            slips.sort_by_key(|slip| slip.at);
+            Err(told(slips))
+        }
+    }
 }

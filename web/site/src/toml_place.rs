@@ -13,19 +13,28 @@ pub(crate) enum Step<'k> {
 
 /// The byte at which the value at a path starts, or the nearest value above it that exists.
 pub(crate) fn offset<'k>(text: &str, path: impl IntoIterator<Item = Step<'k>>) -> usize {
-    let Ok(table) = DeTable::parse(text) else {
-        return 0;
-    };
+    walked(text, path).0
+}
+
+/// Whether there is a value at a path.
+pub(crate) fn found<'k>(text: &str, path: impl IntoIterator<Item = Step<'k>>) -> bool {
+    walked(text, path).1
+}
+
+/// How far a path leads: where the last value found starts, and whether it was the last
+/// step's. In a file whose grammar is broken it leads through what can be made out.
+fn walked<'k>(text: &str, path: impl IntoIterator<Item = Step<'k>>) -> (usize, bool) {
+    let (table, _) = DeTable::parse_recoverable(text);
     let mut offset = 0;
     let mut here = DeValue::Table(table.into_inner());
     for step in path {
         let Some((found, value)) = into(here, step) else {
-            break;
+            return (offset, false);
         };
         offset = found;
         here = value;
     }
-    offset
+    (offset, true)
 }
 
 /// The value one step further in, with where it starts.

@@ -134,17 +134,22 @@ fn every_fault_of_the_file_is_one_line_with_its_place() {
 }
 
 #[test]
-fn a_file_that_is_no_set_file_is_refused_in_one_line() {
+fn a_file_that_is_no_set_file_is_refused_with_all_that_is_wrong() {
     let unknown = file(
         "unknown.toml",
         "[[set]]\nname = \"One\"\nsides = \"above\"\n",
     );
     let lines = refused(&unknown, &SWEEP);
-    assert_eq!(lines.len(), 1);
-    assert!(
-        lines[0].contains("unknown.toml:3:1: unknown field `sides`"),
-        "{lines:?}"
-    );
+    assert_eq!(lines.len(), 5, "{lines:?}");
+    for says in [
+        "unknown.toml:1:1: if: this is missing",
+        "unknown.toml:1:1: side: this is missing",
+        "unknown.toml:1:1: band: a set has at least one band",
+        "unknown.toml:1:1: if-transformer: a set has from 1 to",
+        "unknown.toml:3:1: unknown field `sides`",
+    ] {
+        assert!(lines.iter().any(|line| line.contains(says)), "{lines:?}");
+    }
     let empty = refused(&file("empty.toml", ""), &SWEEP);
     assert!(empty[0].ends_with("this file has no [[set]]"), "{empty:?}");
     let absent = refused(Path::new("no-such-file.toml"), &SWEEP);

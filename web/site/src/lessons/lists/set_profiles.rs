@@ -10,14 +10,12 @@ const PRACTICE_SET: u32 = 1;
 
 /// Reads the list, checks every value in it, and gives the practice set.
 pub(crate) fn read(file: &SourceText, report: &mut Report) -> Option<SetProfile> {
-    let list = match SetFile::read(file.text()) {
-        Ok(list) => list,
-        Err(slip) => {
-            file.fault(slip.at, slip.says, report);
-            return None;
-        }
-    };
-    if !list.sets.iter().any(|set| set.number == Some(PRACTICE_SET)) {
+    let list = SetFile::read(file.text());
+    for slip in list.misshapen() {
+        file.fault(slip.at, slip.says.clone(), report);
+    }
+    let practice = |set: &&SetProfile| set.number == Some(PRACTICE_SET);
+    if list.misshapen().is_empty() && !list.sets.iter().any(|set| practice(&set)) {
         let says = format!("no set has the number {PRACTICE_SET}, the practice set's");
         file.fault(0, says, report);
     }
@@ -27,7 +25,6 @@ pub(crate) fn read(file: &SourceText, report: &mut Report) -> Option<SetProfile>
         }
         check_names(file, &list, index, report);
     }
-    let practice = |set: &&SetProfile| set.number == Some(PRACTICE_SET);
     list.sets.iter().find(practice).cloned()
 }
 
@@ -36,6 +33,7 @@ fn check_names(file: &SourceText, list: &SetFile<'_>, index: usize, report: &mut
     let (set, earlier) = (&list.sets[index], &list.sets[..index]);
     let mut fault = |place: &[Place], says: String| file.fault(list.at(index, place), says, report);
     match set.number {
+        None if list.is_told(index, &[Place::Key("number")]) => {}
         None => fault(&[], "a built-in set has a number".to_owned()),
         Some(number) if earlier.iter().any(|one| one.number == Some(number)) => {
             let says = format!("the number {number} stands here a second time");
@@ -137,10 +135,15 @@ mod tests {
 
     #[test]
     fn a_key_that_nobody_knows_is_refused_where_it_stands() {
-        let said = faults(&SET.replace("coupling =", "couplng ="));
-        assert!(
-            said.starts_with("s.toml:15:1: unknown field `couplng`"),
-            "{said}"
+        let said = faults(
+            &SET.replace("coupling =", "couplng =")
+                .replace("number = 1", "number = -1"),
         );
+        for says in [
+            "s.toml:2:10: invalid value: integer `-1`, expected u32",
+            "s.toml:15:1: unknown field `couplng`",
+        ] {
+            assert!(said.contains(says), "{said}");
+        }
     }
 }
