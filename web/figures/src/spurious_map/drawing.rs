@@ -152,7 +152,12 @@ fn names(model: &Model) -> Vec<Node> {
     if let Some(sender) = &model.sender {
         ends.push(("sender".to_owned(), "sender".to_owned(), Some(sender.value)));
     }
-    let y = |end: &Option<f64>| frame.y(end.unwrap_or(0.0)).clamp(frame.top, frame.bottom());
+    // Not by `clamp`: its message for ends the wrong way round would bring all that writes
+    // a float into the page's program.
+    let y = |end: &Option<f64>| {
+        let y = frame.y(end.unwrap_or(0.0));
+        y.max(frame.top).min(frame.bottom())
+    };
     let first = frame.top - 10.0;
     let wanted: Vec<Label> = ends
         .iter()
