@@ -3,6 +3,7 @@
 mod fetched;
 pub(crate) mod figure;
 mod on_paper;
+mod own_set;
 mod prediction;
 pub(crate) mod problem;
 

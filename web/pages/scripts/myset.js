@@ -147,7 +147,7 @@ function save() {
   kept = own.text;
   part("notice").textContent = "";
   if (location.hash) letGo();
-  part("saved").textContent = `Saved: ${own.told}. The look-up works with it.`;
+  part("saved").textContent = `Saved: ${own.told}. The look-up works with it, and lessons do where you choose it at their head.`;
 }
 
 function letGo() {

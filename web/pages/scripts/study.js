@@ -78,6 +78,20 @@ async function bringAlive() {
   while (study.next()) await pause(0);
   await watchProblems();
   document.body.dataset.ready = "";
+  ownNumbers();
+}
+
+// Who has a set of their own can have a lesson's numbers for it: that program is fetched for them alone.
+function ownNumbers() {
+  const place = document.getElementById("numbers");
+  let set = null;
+  try { set = localStorage.getItem("before-the-bench:set"); } catch { /* then there is none */ }
+  if (!place || !set) return;
+  for (const src of place.dataset.parts.split(" ")) {
+    const script = Object.assign(document.createElement("script"), { src, async: false });
+    script.dataset.wasm = place.dataset.wasm ?? "";
+    document.head.append(script);
+  }
 }
 
 // A page that is left while its program is on the way may lose it: no fault to report, and

@@ -73,6 +73,11 @@ impl<'a> Links<'a> {
         &self.from
     }
 
+    /// Whether they are those of the portable edition.
+    pub fn are_portable(&self) -> bool {
+        self.portable
+    }
+
     /// The way from this page to the site's root: `"../"`, `"./"`, or the base on 404.
     pub fn root(&self) -> String {
         self.or_here(self.prefix.clone())

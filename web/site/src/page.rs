@@ -93,6 +93,8 @@ pub struct Page {
     pub program: Program,
     /// What stands between header and footer.
     pub main: Markup,
+    /// How its numbers came about, where a set of the reader's can change any: JSON.
+    pub recipes: Option<String>,
 }
 
 /// The file a page is written to: `""` is `index.html`, `"lookup/"` is

@@ -56,6 +56,9 @@ pub fn render(sources: &Sources, edition: &Edition) -> Result<Files> {
     let all = pages::all(&site)?;
     for page in &all {
         files.insert(file_of(&page.path), shell::render(page, &site).into_bytes());
+        if let Some(recipes) = &page.recipes {
+            files.insert(format!("{}recipes.js", page.path), recipes_script(recipes)?);
+        }
     }
     check_links(&all, &site.asked)?;
     add_plain_files(sources, edition, &mut files);
@@ -63,6 +66,12 @@ pub fn render(sources: &Sources, edition: &Edition) -> Result<Files> {
     files.extend(assets.files);
     inspect(&files, edition)?;
     Ok(files)
+}
+
+/// The recipes of a lesson as a classic script, which a page opened from a file can load.
+fn recipes_script(recipes: &str) -> Result<Vec<u8>> {
+    let text = serde_json::to_string(recipes)?;
+    Ok(format!("globalThis.beforeTheBenchRecipes = {text};\n").into_bytes())
 }
 
 /// Builds of the lesson program that no page asks for are not shipped, nor kept offline.

@@ -11,6 +11,10 @@ use std::collections::BTreeSet;
 /// The line of the template that is replaced.
 const PLACE: &str = "const LIST = {version: \"\", files: []};";
 
+/// How many hexadecimal digits of a file's SHA-256 the list holds: 128 bits are enough to
+/// tell any other file, and every page pays for the list.
+const FILE_DIGITS: usize = 32;
+
 /// How many hexadecimal digits name a version.
 const VERSION_DIGITS: usize = 12;
 
@@ -41,7 +45,7 @@ fn list(files: &Files) -> String {
         .filter(|(path, _)| is_kept(path))
         .map(|(path, bytes)| {
             let address = path.strip_suffix("index.html").unwrap_or(path);
-            let digest = sha256(bytes);
+            let digest = &sha256(bytes)[..FILE_DIGITS];
             let first = u8::from(first.contains(path.as_str()));
             format!("[\"{address}\",\"{digest}\",{},{first}]", bytes.len())
         })

@@ -213,6 +213,7 @@ mod tests {
             title: String::new(),
             description: String::new(),
             styles: &[],
+            recipes: None,
             program: Program::None,
             main: html! {},
         }

@@ -66,6 +66,20 @@ impl LiveFigure {
         })
     }
 
+    /// Takes up the input that the page now has for it: the reader's own set's
+    /// (`data-own`), or the lesson's.
+    pub(crate) fn begin_again(&mut self) -> Result<()> {
+        let own = self.root.get_attribute("data-own");
+        let query = own.or_else(|| self.root.get_attribute("data-input"));
+        let asked = Input::parse(&query.unwrap_or_default()).map_err(thrown)?;
+        let view = figures::view(&self.name, &asked).map_err(thrown)?;
+        for (handle, control) in self.parts.handles.iter().zip(&view.controls) {
+            handle.put(control);
+        }
+        self.asked = asked;
+        self.draw(view)
+    }
+
     /// Whether an element belongs to this figure.
     pub(crate) fn holds(&self, element: &Element) -> bool {
         self.root.contains(Some(element))
@@ -216,6 +230,22 @@ impl Handle {
         for input in &self.inputs {
             input.set_value(&input.default_value());
             input.set_checked(input.default_checked());
+        }
+    }
+
+    /// Puts the inputs where a view has them.
+    fn put(&self, control: &Control) {
+        for input in &self.inputs {
+            match &control.kind {
+                ControlKind::Slider(slider) => input.set_value(&number(slider.value)),
+                ControlKind::Choice { chosen, .. } => {
+                    input.set_checked(input.value() == *chosen);
+                }
+            }
+        }
+        if let (Some(output), Some(input)) = (&self.output, self.inputs.first()) {
+            let unit = input.get_attribute("data-unit").unwrap_or_default();
+            say(output, [&input.value(), " ", &unit].concat().trim());
         }
     }
 

@@ -113,6 +113,9 @@ fn listeners() -> Result<Vec<Listener>> {
             event.prevent_default();
             handle(&event, Page::submit);
         })?,
+        Listener::new(&page, "before-the-bench:figures", |_| {
+            with_page(Page::figures_again);
+        })?,
         Listener::new(&window, "hashchange", |_| with_page(Page::follow_link))?,
         Listener::new(&window, "storage", |_| with_page(Page::read_again))?,
         Listener::new(&window, "pageshow", |event| {
@@ -188,6 +191,13 @@ impl Page {
     fn near(&mut self, target: &Element) -> Result<()> {
         self.problems.near(target);
         Ok(())
+    }
+
+    /// The figures' inputs have changed: the reader chose whose numbers a lesson shows.
+    fn figures_again(&mut self) -> Result<()> {
+        self.figures
+            .iter_mut()
+            .try_for_each(LiveFigure::begin_again)
     }
 
     fn change(&mut self, target: &Element) -> Result<()> {

@@ -13,9 +13,10 @@ const LONGEST_ASIDE: usize = 150_000;
 pub(crate) const NOTEBOOK: &str = "notebook";
 /// The set that the look-up keeps.
 pub(crate) const SET: &str = "set";
-/// Every name under which a page of this site keeps something: the notebook, the set, the
-/// theme that was chosen, and that the home-screen hint was put away.
-const ALL: [&str; 4] = [NOTEBOOK, SET, "theme", "home-screen"];
+/// Every name under which a page of this site keeps something: the notebook, the set, whose
+/// numbers lessons show, the theme that was chosen, and that the home-screen hint was put
+/// away.
+const ALL: [&str; 5] = [NOTEBOOK, SET, "numbers", "theme", "home-screen"];
 
 /// Where texts are kept under names.
 pub(crate) trait Shelf {

@@ -2,6 +2,7 @@
 
 use super::source_text::SourceText;
 use crate::report::Report;
+use numbers::Need;
 use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::ops::Range;
@@ -38,6 +39,22 @@ pub(crate) struct FrontMatter {
     /// Inputs of the lesson's numbers.
     #[serde(default)]
     pub given: BTreeMap<Spanned<String>, Spanned<String>>,
+    /// What of it follows a set of the reader's own.
+    pub my_set: Option<MySet>,
+}
+
+/// What follows a set of the reader's own, and what stays the lesson's.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct MySet {
+    /// Inputs that belong to the set: input to field of the set.
+    pub own: BTreeMap<Spanned<String>, Spanned<String>>,
+    /// Units whose sentences stay true for every set, or for those that meet conditions.
+    #[serde(default)]
+    pub follows: BTreeMap<Spanned<String>, Vec<Need>>,
+    /// Units that stay, each with the reason that is told.
+    #[serde(default)]
+    pub stays: BTreeMap<Spanned<String>, Spanned<String>>,
 }
 
 /// Quantities and terms that are first used in a lesson.
@@ -134,7 +151,7 @@ mod tests {
             slips("+++\ntitle = \"One\"\nminutes = 12\ngoals = []\nauthor = \"x\"\n+++\n"),
             "lessons/01-x.md:5:1: unknown field `author`, expected one of `title`, `minutes`, \
              `needs`, `goals`, `problems`, `misconceptions`, `sources`, `near-a-set`, \
-             `introduces`, `given`"
+             `introduces`, `given`, `my-set`"
         );
     }
 

@@ -1,6 +1,7 @@
 //! Where a link of a lesson points.
 
 use super::lists::is_id;
+use numbers::Expression;
 
 /// What stands in the brackets behind a link's words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,15 +20,6 @@ pub(crate) enum Target {
     Page(String),
     /// A publication in `sources.toml`.
     Source(String),
-}
-
-/// A catalogue quantity with the parameters that are typed beside it.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) struct Expression {
-    /// Name in the catalogue.
-    pub(crate) quantity: String,
-    /// Parameters as typed, in order.
-    pub(crate) typed: Vec<(String, String)>,
 }
 
 impl Target {
@@ -60,27 +52,6 @@ impl Target {
     /// Whether it marks a number: the words inside are then checked against a value.
     pub(crate) fn is_marked_number(&self) -> bool {
         matches!(self, Self::Calc(_) | Self::Given(_) | Self::Fact(_))
-    }
-}
-
-impl Expression {
-    /// Reads `name?key=value&key=value`.
-    pub(crate) fn read(text: &str) -> Result<Self, String> {
-        let (quantity, query) = text.trim().split_once('?').unwrap_or((text.trim(), ""));
-        if !is_id(quantity) {
-            return Err(format!("\"{quantity}\" is not the name of a quantity"));
-        }
-        let mut typed = Vec::new();
-        for pair in query.split('&').filter(|pair| !pair.is_empty()) {
-            let (key, value) = pair
-                .split_once('=')
-                .ok_or_else(|| format!("a parameter is written key=value (got \"{pair}\")"))?;
-            typed.push((key.trim().to_owned(), value.trim().to_owned()));
-        }
-        Ok(Self {
-            quantity: quantity.to_owned(),
-            typed,
-        })
     }
 }
 

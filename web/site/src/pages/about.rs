@@ -14,6 +14,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       and what to do when something goes wrong; privacy, accuracy, sources and licences."
             .to_owned(),
         styles: &["notebook.css"],
+        recipes: None,
         program: Program::None,
         main: html! {
             div.leaf {

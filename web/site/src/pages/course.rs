@@ -18,6 +18,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       faults: what each lesson is for and what to read first."
             .to_owned(),
         styles: &["notebook.css"],
+        recipes: None,
         program: Program::Study(Figures::Of(Group::Frequencies)),
         main: html! {
             div.leaf {

@@ -20,6 +20,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       and the lesson that brings each of them in."
             .to_owned(),
         styles: &["notebook.css"],
+        recipes: None,
         program: Program::None,
         main: html! {
             div.leaf {

@@ -22,6 +22,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       lessons with marked problems, and the right figures at the bench."
             .to_owned(),
         styles: &["notebook.css"],
+        recipes: None,
         program: Program::Study(Figures::Of(Group::Frequencies)),
         main: html! {
             div.opening {

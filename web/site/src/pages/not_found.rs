@@ -16,6 +16,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
         description: "This address leads to no page. Home, the lessons and the look-up are here."
             .to_owned(),
         styles: &["notebook.css"],
+        recipes: None,
         program: Program::None,
         main: html! {
             div.leaf {

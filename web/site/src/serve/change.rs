@@ -33,7 +33,9 @@ impl Change {
             ["web", "pages", "icons", "source", ..] => Some(Self::Tool),
             ["lessons", ..] | ["web", "pages", ..] => Some(Self::Content),
             ["web", "study" | "lookup" | "api" | "listening", ..] if is_code => Some(Self::Wasm),
-            ["core", ..] | ["web", "figures" | "myset" | "site", ..] if is_code => Some(Self::Tool),
+            ["core", ..] | ["web", "figures" | "myset" | "numbers" | "site", ..] if is_code => {
+                Some(Self::Tool)
+            }
             ["web", "site", .., _] if name.ends_with(".js") => Some(Self::Tool),
             ["Cargo.toml" | "Cargo.lock"] => Some(Self::Tool),
             _ => None,

@@ -26,6 +26,8 @@ pub struct Wasm {
     pub lookup: Option<Bound>,
     /// The page of the reader's own set.
     pub myset: Option<Bound>,
+    /// The lessons' numbers for that set.
+    pub numbers: Option<Bound>,
     /// The catalogue for other people's scripts, as a module.
     pub api: Option<Bound>,
 }
@@ -36,7 +38,8 @@ impl Wasm {
         let study = self.study.iter().map(|(name, bound)| (*name, bound));
         let lookup = self.lookup.iter().map(|bound| ("lookup", bound));
         let myset = self.myset.iter().map(|bound| ("myset", bound));
-        study.chain(lookup).chain(myset)
+        let numbers = self.numbers.iter().map(|bound| ("numbers", bound));
+        study.chain(lookup).chain(myset).chain(numbers)
     }
 
     /// All that there is to optimise.
@@ -45,6 +48,7 @@ impl Wasm {
         study
             .chain(self.lookup.iter_mut())
             .chain(self.myset.iter_mut())
+            .chain(self.numbers.iter_mut())
             .chain(self.api.iter_mut())
     }
 
@@ -61,6 +65,7 @@ impl Wasm {
                 .to_vec(),
             lookup: Some(bound.clone()),
             myset: Some(bound.clone()),
+            numbers: Some(bound.clone()),
             api: Some(bound),
         }
     }
@@ -76,6 +81,7 @@ impl Wasm {
             study: study.map(bound).collect::<Result<_>>()?,
             lookup: Some(bind(folder, "lookup", Form::Classic)?),
             myset: Some(bind(folder, "myset", Form::Classic)?),
+            numbers: Some(bind(folder, "numbers", Form::Classic)?),
             api: Some(bind(folder, "api", Form::Module)?),
         })
     }

@@ -15,7 +15,12 @@ const PROFILE: &str = "site-wasm";
 /// Packages that become one wasm, with the features they are built with. Each is built by
 /// itself: the look-up does without the standard library, which another package's wish for
 /// it would bring back.
-const PACKAGES: [(&str, &str); 3] = [("lookup", "small"), ("myset", "page"), ("api", "")];
+const PACKAGES: [(&str, &str); 4] = [
+    ("lookup", "small"),
+    ("myset", "page"),
+    ("numbers", "page"),
+    ("api", ""),
+];
 
 /// Compiles the wasm packages and gives the folder their files are in.
 ///

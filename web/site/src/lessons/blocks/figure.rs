@@ -3,10 +3,10 @@
 use super::keyed::{Keyed, trim};
 use super::{Opening, Pairs};
 use crate::lessons::block::Fence;
-use crate::lessons::givens::Givens;
 use crate::lessons::prose::Run;
 use crate::report::Report;
 use figures::{FigureError, Input};
+use numbers::Givens;
 
 /// A figure.
 #[derive(Clone, Debug)]

@@ -5,8 +5,8 @@ use super::items::{self, Item, choice_mark};
 use super::keyed::{Keyed, trim};
 use crate::lessons::block::Fence;
 use crate::lessons::prose::Run;
-use crate::lessons::target::Expression;
 use crate::report::Report;
+use numbers::Expression;
 use std::ops::Range;
 
 /// A prediction.

@@ -2,9 +2,9 @@
 
 use crate::lessons::blocks::{Figure, Part};
 use crate::lessons::course::Course;
-use crate::lessons::givens::Givens;
 use crate::report::Report;
 use figures::{Condition, FigureError};
+use numbers::Givens;
 
 /// Reports figures that cannot be drawn and tasks that nobody can do.
 pub(super) fn check(course: &Course, report: &mut Report) {

@@ -2,15 +2,14 @@
 
 use crate::lessons::blocks::{Pairs, Part, Worked};
 use crate::lessons::course::Course;
-use crate::lessons::givens::{Given, Givens};
 use crate::lessons::lesson::Lesson;
 use crate::lessons::mathml::{Display, mathml};
-use crate::lessons::printed::Printed;
 use crate::lessons::prose::{self, Link, plain};
 use crate::lessons::source_text::SourceText;
-use crate::lessons::target::{Expression, Target};
+use crate::lessons::target::Target;
 use crate::lessons::texts;
 use crate::report::Report;
+use numbers::{Expression, Given, Givens, Printed};
 use superhet::catalogue::{Kind, find};
 
 /// Pages that a lesson may link to, besides the lessons.

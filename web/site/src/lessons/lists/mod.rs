@@ -7,6 +7,7 @@ mod sources;
 
 pub(crate) use glossary::{Glossary, Term};
 pub(crate) use misconceptions::Misconceptions;
+pub(crate) use numbers::is_id;
 pub(crate) use set_profiles::read as read_practice_set;
 pub(crate) use sources::{Fact, Source, Sources};
 
@@ -55,14 +56,6 @@ fn check_ids<'a>(
             );
         }
     }
-}
-
-/// Whether a text can serve as an id or slug.
-pub(crate) fn is_id(text: &str) -> bool {
-    !text.is_empty()
-        && text
-            .bytes()
-            .all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-')
 }
 
 /// Checks that an entry has either a source that is listed or `practice = true`, not both.

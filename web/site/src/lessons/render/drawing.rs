@@ -1,11 +1,12 @@
 //! What the parts of a page need while it is drawn.
 
+use super::recipes::Notes;
 use crate::families::Families;
 use crate::lessons::course::Course;
-use crate::lessons::givens::Givens;
 use crate::lessons::lesson::Lesson;
 use crate::lessons::words::Phrases;
 use crate::links::Links;
+use numbers::Givens;
 use std::cell::{Cell, RefCell};
 
 /// A lesson while it is drawn.
@@ -30,6 +31,12 @@ pub(crate) struct Drawing<'a> {
     counted: Cell<usize>,
     /// Problems drawn so far.
     problems: Cell<usize>,
+    /// Figures drawn so far.
+    figures: Cell<usize>,
+    /// Worked examples drawn so far.
+    worked: Cell<usize>,
+    /// How its numbers came about.
+    pub(super) notes: RefCell<Notes>,
 }
 
 impl<'a> Drawing<'a> {
@@ -53,6 +60,9 @@ impl<'a> Drawing<'a> {
             facts: RefCell::default(),
             counted: Cell::new(0),
             problems: Cell::new(0),
+            figures: Cell::new(0),
+            worked: Cell::new(0),
+            notes: RefCell::default(),
         }
     }
 
@@ -66,6 +76,18 @@ impl<'a> Drawing<'a> {
     pub(super) fn next_problem(&self) -> usize {
         self.problems.set(self.problems.get() + 1);
         self.problems.get()
+    }
+
+    /// The number of the next figure on the page.
+    pub(super) fn next_figure(&self) -> usize {
+        self.figures.set(self.figures.get() + 1);
+        self.figures.get()
+    }
+
+    /// The number of the next worked example on the page.
+    pub(super) fn next_worked(&self) -> usize {
+        self.worked.set(self.worked.get() + 1);
+        self.worked.get()
     }
 
     /// Notes a term's link; whether it is the first.

@@ -9,6 +9,7 @@ use maud::{Markup, PreEscaped};
 impl Drawing<'_> {
     /// A figure with its caption and task.
     pub(super) fn figure(&self, figure: &Figure) -> anyhow::Result<Markup> {
+        self.note_figure(&figure.input);
         let caption = self.run(&figure.caption, Manner::LINE).into_string();
         let task_html = figure
             .task

@@ -27,6 +27,7 @@ pub(super) fn head(drawing: &Drawing<'_>) -> Markup {
             p.kicker { "Lesson " (lesson.number) " · " (lesson.front.minutes) " minutes" }
             h1 { (drawing.run(&lesson.title, Manner::LINE)) }
             (read_first(drawing))
+            (whose_numbers(drawing))
             div.goals {
                 p { "After this lesson you can:" }
                 ul {
@@ -37,6 +38,26 @@ pub(super) fn head(drawing: &Drawing<'_>) -> Markup {
         @if lesson.front.near_a_set {
             div.caution role="note" aria-label="Cautions" {
                 (drawing.blocks(drawing.course.cautions.brief()))
+            }
+        }
+    }
+}
+
+/// Whose numbers these are. A reader with a set of their own gets a switch here, from a
+/// program that is fetched for them alone.
+fn whose_numbers(drawing: &Drawing<'_>) -> Markup {
+    let links = drawing.links;
+    let portable = links.are_portable();
+    let wasm = portable.then(|| links.asset("numbers-wasm.js"));
+    let mut parts = vec!["recipes.js".to_owned()];
+    parts.extend(wasm);
+    html! {
+        @if drawing.lesson.front.my_set.is_some() {
+            @let parts = [parts, vec![links.asset("numbers.js")]].concat().join(" ");
+            p.numbers #numbers data-parts=(parts) data-styles=(links.asset("numbers.css"))
+                data-wasm=[(!portable).then(|| links.asset("numbers.wasm"))] {
+                "Numbers of the practice set. "
+                a href=(links.page("my-set/")) { "You have a set?" }
             }
         }
     }

@@ -6,9 +6,11 @@
 //! | markup | what it is |
 //! | --- | --- |
 //! | `article.lesson[data-lesson]` | the lesson, with its slug |
+//! | `recipes.js` beside the page | how each number came about, for readers with a set of their own |
+//! | `p#numbers` | whose numbers they are; the program of own numbers puts its switch there |
 //! | `header.lesson-head` with `p.kicker`, `h1`, `p.read-first`, `div.goals` | its head |
 //! | `div.caution` | the cautions, where the reader comes near a set |
-//! | `data.number[data-kind]` | a number: `calc` with `data-quantity`, `data-expression`, `data-value` (SI) and `data-typed` (parameters that the author typed beside it), `given` with `data-given`, `fact` with `data-fact` |
+//! | `data.number[data-kind]` | a number: `calc` with `data-quantity`, and `data-value` (SI), `given` with `data-given`, `fact` with `data-fact` |
 //! | `a.fact` | the way from a fact to its source |
 //! | `a.term`, `section.meanings dl` with `dt#term-…`, `a.back` | a term, its meaning, and the way back |
 //! | `section.predict` with `p.question`, `label.choice[data-right or data-belief]`, `details` with `p.settled`, `p.because` | a prediction; the program adds the button to commit with |
@@ -35,6 +37,7 @@ mod predict;
 mod problem;
 mod prose;
 mod recall;
+mod recipes;
 mod sources;
 mod worked;
 
@@ -44,7 +47,9 @@ pub(crate) use sources::Cited;
 use super::block::Block;
 use super::blocks::Part;
 use super::lesson::Lesson;
+use super::prose::plain;
 use crate::page::{Figures, Page, Program};
+use anyhow::bail;
 use maud::{Markup, html};
 use pulldown_cmark::HeadingLevel;
 
@@ -58,7 +63,25 @@ pub(crate) fn page(drawing: &Drawing<'_>) -> anyhow::Result<Page> {
         styles: styles(lesson),
         program: Program::Study(figures(lesson)),
         main: article(drawing)?,
+        recipes: recipes(drawing)?,
     })
+}
+
+/// How its numbers came about, where a set of the reader's can change any.
+fn recipes(drawing: &Drawing<'_>) -> anyhow::Result<Option<String>> {
+    let Some(my_set) = &drawing.lesson.front.my_set else {
+        return Ok(None);
+    };
+    let recipes = drawing.recipes();
+    let faults = my_set.faults(&recipes);
+    if !faults.is_empty() {
+        let path = drawing.lesson.file.path();
+        let faults = faults
+            .iter()
+            .map(|fault| format!("{path}: [my-set]: {fault}"));
+        bail!("{}", faults.collect::<Vec<_>>().join("\n"));
+    }
+    Ok(Some(serde_json::to_string(&recipes)?))
 }
 
 /// The figures that a lesson brings alive.
@@ -83,9 +106,11 @@ fn article(drawing: &Drawing<'_>) -> anyhow::Result<Markup> {
     let parts = &drawing.lesson.parts;
     let last = parts.iter().rposition(is_section).unwrap_or(parts.len());
     let (before, carry) = parts.split_at(last);
+    drawing.enter_opening();
     let head = head::head(drawing);
     let before = drawing.parts(before)?;
     let carry = drawing.parts(carry)?;
+    drawing.enter(None);
     Ok(html! {
         article.lesson data-lesson=(drawing.lesson.slug) {
             (head)
@@ -111,11 +136,22 @@ impl Drawing<'_> {
 
     fn part(&self, part: &Part) -> anyhow::Result<Markup> {
         Ok(match part {
-            Part::Prose(block) => self.block(block),
-            Part::Figure(figure) => self.figure(figure)?,
-            Part::Predict(predict) => self.predict(predict)?,
-            Part::Worked(worked) => self.worked(worked)?,
-            Part::Misconception(block) => self.belief(block),
+            Part::Prose(block) => {
+                if let Block::Heading(HeadingLevel::H2, run, _) = block {
+                    self.enter(Some(&prose::slug(&plain(run))));
+                }
+                self.block(block)
+            }
+            Part::Figure(figure) => {
+                let id = format!("figure-{}", self.next_figure());
+                self.apart(Some(&id), || self.figure(figure))?
+            }
+            Part::Predict(predict) => self.apart(None, || self.predict(predict))?,
+            Part::Worked(worked) => {
+                let id = format!("worked-{}", self.next_worked());
+                self.apart(Some(&id), || self.worked(worked))?
+            }
+            Part::Misconception(block) => self.apart(Some(&block.id), || self.belief(block)),
             Part::Formula(block) => self.formula(block)?,
             Part::Problem(block) => self.problem(block)?,
             Part::Recall(block) => self.recall(block)?,

@@ -17,7 +17,7 @@ impl Drawing<'_> {
         let (answer, number) = (&settled.answer, self.count());
         let title = superhet::catalogue::find(answer.name).map_or("", |entry| entry.title);
         Ok(html! {
-            section.predict data-settled-by=(settled.expression) aria-labelledby={ "question-" (number) } {
+            section.predict aria-labelledby={ "question-" (number) } {
                 p.slip-name { "What do you expect?" }
                 p.question #{ "question-" (number) } { (self.run(&predict.question, Manner::TEXT)) }
                 fieldset.choices aria-labelledby={ "question-" (number) } {
@@ -30,7 +30,7 @@ impl Drawing<'_> {
                     p.settled {
                         (title) ": "
                         data.number value=(answer.value) data-kind="calc" data-quantity=(answer.name)
-                            data-value=(answer.value) data-expression=(settled.expression) { (answer.text) }
+                            data-value=(answer.value) { (self.settled(&answer.text)) }
                         "."
                     }
                     @for choice in predict.choices.iter().filter(|choice| choice.right) {
@@ -40,6 +40,12 @@ impl Drawing<'_> {
                 }
             }
         })
+    }
+
+    /// The number that settles it, which no author typed.
+    fn settled<'t>(&self, text: &'t str) -> &'t str {
+        self.note_other_number();
+        text
     }
 
     fn choice(&self, choice: &Choice, number: usize, index: usize) -> Markup {

@@ -84,7 +84,7 @@ impl Drawing<'_> {
 }
 
 /// A heading's name in links: its words in lower case, joined by hyphens.
-fn slug(text: &str) -> String {
+pub(super) fn slug(text: &str) -> String {
     let words = text.split(|sign: char| !sign.is_alphanumeric());
     let words: Vec<String> = words
         .filter(|word| !word.is_empty())

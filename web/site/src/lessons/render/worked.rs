@@ -4,9 +4,9 @@ use super::Drawing;
 use super::inline::Manner;
 use super::number::Numbers;
 use crate::lessons::blocks::{Pairs, Worked};
-use crate::lessons::givens::Givens;
 use anyhow::bail;
 use maud::{Markup, html};
+use numbers::Givens;
 
 /// Steps left to the reader in the second example.
 const LEFT_BLANK: usize = 2;
@@ -31,16 +31,20 @@ impl Drawing<'_> {
                 }
                 div.example {
                     h4 { "Again: the last two steps are yours" }
-                    p.ask { (self.run(&worked.ask, manner(&again))) }
-                    (self.steps(worked, manner(&again), steps.saturating_sub(LEFT_BLANK)))
+                    (self.over_inputs(&worked.again, || html! {
+                        p.ask { (self.run(&worked.ask, manner(&again))) }
+                        (self.steps(worked, manner(&again), steps.saturating_sub(LEFT_BLANK)))
+                    }))
                 }
                 div.example {
                     h4 { "On your own" }
-                    p.ask { (self.run(&worked.ask, manner(&alone))) }
-                    details.blank {
-                        summary { "Work it out, then look at the steps" }
-                        (self.steps(worked, manner(&alone), steps))
-                    }
+                    (self.over_inputs(&worked.alone, || html! {
+                        p.ask { (self.run(&worked.ask, manner(&alone))) }
+                        details.blank {
+                            summary { "Work it out, then look at the steps" }
+                            (self.steps(worked, manner(&alone), steps))
+                        }
+                    }))
                 }
             }
         })

@@ -97,15 +97,14 @@ fn what_the_cautions_say_from_their_first_heading_on_stands_elsewhere() {
 }
 
 #[test]
-fn numbers_carry_what_they_were_worked_out_from() {
+fn numbers_carry_their_value_and_what_they_are() {
     let page = html("one");
     holds(
         &page,
         &[
             "<data class=\"number\" value=\"1200000\" data-kind=\"given\" data-given=\"dial\" data-value=\"1200000\">1200 kHz</data>",
             "<a class=\"fact\" href=\"#source-book\"><data class=\"number\" value=\"9 kHz\" data-kind=\"fact\" data-fact=\"spacing\">9 kHz</data></a>",
-            "<data class=\"number\" value=\"1379000\" data-kind=\"calc\" data-quantity=\"oscillator\" data-value=\"1379000\" \
-             data-expression=\"oscillator?dial=909kHz&amp;if=470kHz&amp;side=above\" data-typed=\"dial\">1379 kHz</data>",
+            "<data class=\"number\" value=\"1379000\" data-kind=\"calc\" data-quantity=\"oscillator\" data-value=\"1379000\">1379 kHz</data>",
             "data-given=\"runs-at\" data-value=\"1670000\">1.67 MHz</data>",
         ],
     );
@@ -139,7 +138,7 @@ fn a_prediction_is_complete_without_the_program() {
     holds(
         &html("one"),
         &[
-            "<section class=\"predict\" data-settled-by=\"oscillator?dial=1200kHz&amp;if=470kHz&amp;side=above\" aria-labelledby=\"question-1\"",
+            "<section class=\"predict\" aria-labelledby=\"question-1\"",
             "<p class=\"question\" id=\"question-1\">Where does it run?</p>",
             "<label class=\"choice\" data-misconception=\"backwards\" data-belief=\"It runs backwards.\">\
              <input type=\"radio\" name=\"predict-1\" value=\"1\"><span>At <data",

@@ -5,6 +5,7 @@ mod damaged;
 mod drawn;
 mod links;
 mod order;
+mod own_sets;
 mod reading_ease;
 mod real;
 mod recall;

@@ -26,6 +26,7 @@ pub(super) fn page(site: &Site<'_>) -> Result<Page> {
                       limits, how far it can be wrong, and where it is from."
             .to_owned(),
         styles: &["notebook.css", "math.css", "formulas.css"],
+        recipes: None,
         program: Program::None,
         main: html! {
             div.leaf.formulas {

@@ -24,6 +24,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       heard there, and a card to keep by the set."
                 .to_owned(),
         styles: &["lookup.css"],
+        recipes: None,
         program: Program::Lookup,
         main: main(&view(&Form::default()), &ways(site)),
     }

@@ -24,6 +24,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                       image, whistles and tracking, kept in your browser for the look-up."
             .to_owned(),
         styles: &["lookup.css", "myset.css"],
+        recipes: None,
         program: Program::MySet,
         main: main(site),
     }
@@ -38,7 +39,8 @@ fn main(site: &Site<'_>) -> Markup {
             h1 { "My set" }
             p.lead {
                 "Say once what your set is. This page shows what it will do, and the "
-                a href=(links.page("lookup/")) { "look-up" } " works with it."
+                a href=(links.page("lookup/")) { "look-up" } " and the "
+                a href=(links.page("lessons/")) { "lessons" } " can work with it."
             }
             p.slip #notice role="status" {}
             noscript {

@@ -5,14 +5,14 @@ use superhet::units::parse;
 
 /// A printed number taken apart: `1.67 MHz`, `3.06 times`.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Printed {
+pub struct Printed {
     text: String,
     /// The number without marks between its thousands.
     number: f64,
     /// Digits behind the point.
     decimals: usize,
     /// What stands behind the number.
-    pub(crate) unit: String,
+    pub unit: String,
 }
 
 /// How far a printed number may lie from the value, in its last digits: half of one.
@@ -27,7 +27,10 @@ const BEHIND_A_RATIO: [&str; 4] = ["", "times", "to 1", ": 1"];
 
 impl Printed {
     /// Takes a printed number apart.
-    pub(crate) fn read(text: &str) -> Result<Self, String> {
+    ///
+    /// # Errors
+    /// What stands there instead.
+    pub fn read(text: &str) -> Result<Self, String> {
         let refuse = || {
             format!("this stands for a number: write digits, a point and a unit (got \"{text}\")")
         };
@@ -54,14 +57,17 @@ impl Printed {
     }
 
     /// Significant digits: those from the first that is not zero.
-    pub(crate) fn digits(&self) -> usize {
+    pub fn digits(&self) -> usize {
         let end = self.text.len() - self.unit.len();
         let digits = self.text[..end].chars().filter(|sign| is_digit(*sign));
         digits.skip_while(|digit| *digit == '0').count()
     }
 
     /// Whether the number agrees with a value of a kind to half its last digit.
-    pub(crate) fn agrees(&self, kind: Kind, value: f64) -> Result<bool, String> {
+    ///
+    /// # Errors
+    /// When it has no unit of that kind.
+    pub fn agrees(&self, kind: Kind, value: f64) -> Result<bool, String> {
         if !self.is_bare(kind) {
             parse::value(kind, &self.text, None).map_err(|error| error.sentence())?;
         }

@@ -1,36 +1,36 @@
 //! The inputs of a lesson's numbers, and the numbers that follow from them.
 
-use super::target::Expression;
+use crate::Expression;
 use std::collections::{BTreeMap, BTreeSet};
 use superhet::catalogue::{Answer, Kind, catalogue, evaluate_with, find};
 use superhet::units::parse;
 
 /// The inputs of a lesson, or of one example, each with its value.
 #[derive(Clone, Debug, Default)]
-pub(crate) struct Givens {
+pub struct Givens {
     known: BTreeMap<String, Given>,
 }
 
 /// One input.
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Given {
+pub struct Given {
     /// As an expression takes it: `1200 kHz`, `above`.
-    pub(crate) typed: String,
+    pub typed: String,
     /// What it is a number of.
-    pub(crate) kind: Kind,
+    pub kind: Kind,
     /// Its value in the SI unit; 0 for a choice.
-    pub(crate) value: f64,
+    pub value: f64,
     /// Whether it follows from other inputs.
-    pub(crate) worked_out: bool,
+    pub worked_out: bool,
 }
 
 /// A number worked out, with everything it was worked out from.
 #[derive(Clone, Debug)]
-pub(crate) struct WorkedOut {
+pub struct WorkedOut {
     /// The answer.
-    pub(crate) answer: Answer,
+    pub answer: Answer,
     /// The whole expression: `oscillator?dial=1200kHz&if=470kHz&side=above`.
-    pub(crate) expression: String,
+    pub expression: String,
 }
 
 /// Kinds whose unit says what a number is a number of.
@@ -52,7 +52,8 @@ const WORKED_OUT: &str = "calc:";
 
 impl Givens {
     /// Works out the values of inputs; those that have none come back with the reason.
-    pub(crate) fn read(raw: &BTreeMap<String, String>) -> (Self, Vec<(String, String)>) {
+    #[must_use]
+    pub fn read(raw: &BTreeMap<String, String>) -> (Self, Vec<(String, String)>) {
         let mut givens = Self::default();
         let mut refused = Vec::new();
         for name in raw.keys() {
@@ -65,8 +66,22 @@ impl Givens {
     }
 
     /// The input of that name.
-    pub(crate) fn get(&self, name: &str) -> Option<&Given> {
+    #[must_use]
+    pub fn get(&self, name: &str) -> Option<&Given> {
         self.known.get(name)
+    }
+
+    /// The value of a parameter of an expression: as typed in it, or from the inputs. None
+    /// where its quantity takes no such parameter, or nobody says it.
+    #[must_use]
+    pub fn parameter(&self, expression: &Expression, name: &str) -> Option<f64> {
+        let parameter = find(&expression.quantity)?.parameter(name)?;
+        let typed = expression.typed.iter().find(|(key, _)| key == name);
+        let text = typed.map_or(name, |(_, value)| value);
+        match self.known.get(text) {
+            Some(given) => Some(given.value),
+            None => parse::value(parameter.kind, text, None).ok(),
+        }
     }
 
     /// Works out one input, and before it those that it is worked out from.
@@ -97,7 +112,10 @@ impl Givens {
     }
 
     /// Works out an expression; parameters left out come from the inputs.
-    pub(crate) fn work_out(&self, expression: &Expression) -> Result<WorkedOut, String> {
+    ///
+    /// # Errors
+    /// As the catalogue refuses it, in a sentence.
+    pub fn work_out(&self, expression: &Expression) -> Result<WorkedOut, String> {
         let name = &expression.quantity;
         let mut pairs: Vec<(&str, &str)> = Vec::new();
         for (key, value) in &expression.typed {
@@ -132,23 +150,13 @@ fn written(name: &str, pairs: &[(&str, &str)]) -> String {
     format!("{name}?{}", pairs.join("&"))
 }
 
-impl Expression {
-    /// Names of inputs that it may be worked out from.
-    fn names_it_may_need(&self) -> Vec<String> {
-        let typed = self.typed.iter().map(|(_, value)| value.clone());
-        let left_out = find(&self.quantity)
-            .map_or(&[][..], |entry| entry.parameters)
-            .iter()
-            .map(|parameter| parameter.name.to_owned())
-            .filter(|name| !self.typed.iter().any(|(key, _)| key == name));
-        typed.chain(left_out).collect()
-    }
-}
-
 impl Given {
     /// Reads an input. One named like a parameter is of that parameter's kind, for any
     /// other the unit says it.
-    pub(crate) fn read(name: &str, text: &str) -> Result<Self, String> {
+    ///
+    /// # Errors
+    /// Why it is none, in a sentence.
+    pub fn read(name: &str, text: &str) -> Result<Self, String> {
         let mut reason = None;
         let mut named = false;
         for entry in catalogue() {
@@ -170,14 +178,17 @@ impl Given {
     }
 
     /// Reads a number whose unit says what it is a number of.
-    pub(crate) fn with_unit(text: &str) -> Option<Self> {
+    pub fn with_unit(text: &str) -> Option<Self> {
         KINDS_WITH_UNIT
             .iter()
             .find_map(|kind| Self::of_kind(*kind, &[], text).ok())
     }
 
     /// Reads an input of a kind.
-    pub(crate) fn of_kind(kind: Kind, choices: &[&str], text: &str) -> Result<Self, String> {
+    ///
+    /// # Errors
+    /// Why it is none, in a sentence.
+    pub fn of_kind(kind: Kind, choices: &[&str], text: &str) -> Result<Self, String> {
         let value = if kind != Kind::Choice {
             parse::value(kind, text, None).map_err(|error| error.sentence())?
         } else if choices.contains(&text) {
@@ -206,7 +217,7 @@ impl Given {
 #[cfg(test)]
 mod tests {
     use super::Givens;
-    use crate::lessons::target::Expression;
+    use crate::Expression;
     use std::collections::BTreeMap;
 
     fn givens(pairs: &[(&str, &str)]) -> (Givens, Vec<(String, String)>) {
