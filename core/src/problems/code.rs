@@ -47,6 +47,8 @@ pub enum CodeError {
     Revision(u8),
     /// Not thirteen symbols.
     Length(usize),
+    /// More bytes than a code needs, however it is spaced.
+    TooLong(usize),
     /// A character that no code holds.
     Symbol(char),
     /// The check does not fit: a symbol was mistaken.
@@ -78,6 +80,12 @@ impl fmt::Display for CodeError {
                     "a problem code has {SYMBOLS} letters and digits (got {n})"
                 )
             }
+            CodeError::TooLong(n) => {
+                write!(
+                    f,
+                    "a problem code has at most {LONGEST} characters, blanks with them (got {n})"
+                )
+            }
             CodeError::Symbol(c) => write!(
                 f,
                 "a problem code holds digits and letters other than U (got {c:?})"
@@ -97,6 +105,10 @@ impl fmt::Display for CodeError {
 }
 
 impl core::error::Error for CodeError {}
+
+/// Bytes of a typed or followed code; what is longer is refused unread. Room for a blank
+/// and a hyphen before each symbol and behind the last.
+pub const LONGEST: usize = 3 * SYMBOLS + 2;
 
 const VERSION: u8 = 1;
 const SYMBOLS: usize = 13;
@@ -179,6 +191,9 @@ fn written(number: u128) -> String {
 }
 
 fn read(text: &str) -> Result<u128, CodeError> {
+    if text.len() > LONGEST {
+        return Err(CodeError::TooLong(text.len()));
+    }
     let mut number = 0_u128;
     let mut count = 0_usize;
     for character in text.chars().filter(|c| !matches!(c, '-' | ' ')) {
@@ -242,6 +257,15 @@ mod tests {
             .replace('1', "L")
             .replace('-', " ");
         assert_eq!(ProblemCode::decode(&spoiled), Ok(example()));
+        let mut spaced: String = code
+            .split('-')
+            .flat_map(str::chars)
+            .fold(String::new(), |spaced, symbol| {
+                spaced + " -" + symbol.encode_utf8(&mut [0; 4])
+            });
+        spaced.push_str("- ");
+        assert_eq!(spaced.len(), LONGEST);
+        assert_eq!(ProblemCode::decode(&spaced), Ok(example()));
     }
 
     #[test]
@@ -274,6 +298,10 @@ mod tests {
         assert_eq!(
             refused("1234"),
             "a problem code has 13 letters and digits (got 4)"
+        );
+        assert_eq!(
+            refused(&"-".repeat(42)),
+            "a problem code has at most 41 characters, blanks with them (got 42)"
         );
         assert_eq!(
             refused("UUUU-UUUUU-UUUU"),

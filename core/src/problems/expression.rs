@@ -109,6 +109,9 @@ impl fmt::Display for ExpressionError {
 
 impl core::error::Error for ExpressionError {}
 
+/// Bytes of an expression; what is longer is refused unread. A tree is as deep as a sum
+/// has terms, and it is walked and dropped by calls within calls.
+pub const LONGEST: usize = 1000;
 /// Deepest nesting of brackets that is read.
 const DEEPEST: usize = 16;
 
@@ -158,6 +161,11 @@ struct Reader<'t> {
 
 impl<'t> Reader<'t> {
     fn new(text: &'t str) -> Result<Reader<'t>, ExpressionError> {
+        if text.len() > LONGEST {
+            return Err(ExpressionError {
+                says: format!("an expression has at most {LONGEST} bytes; this one is longer"),
+            });
+        }
         Ok(Reader {
             text,
             tokens: tokens(text).map_err(|what| error(text, &what))?,
@@ -371,6 +379,7 @@ mod tests {
         assert!(refused("dial ~ if").contains("'~' has no meaning"));
         assert!(refused("1.2.3").contains("not a number"));
         assert!(refused(&"(".repeat(40)).contains("16 deep"));
+        assert!(refused(&"1 + ".repeat(100_000)).contains("at most 1000 bytes"));
         assert!(
             Condition::read("dial")
                 .unwrap_err()

@@ -25,8 +25,7 @@ pub(crate) fn decode(letters: &str) -> Option<Vec<u8>> {
     for four in letters.as_bytes().chunks(4) {
         let mut whole = 0_u32;
         for letter in four {
-            let six = LETTERS.iter().position(|known| known == letter)?;
-            whole = whole << 6 | u32::try_from(six).ok()?;
+            whole = whole << 6 | six_bits(*letter)?;
         }
         whole <<= 6 * (4 - four.len());
         let count = four.len() - 1;
@@ -36,6 +35,19 @@ pub(crate) fn decode(letters: &str) -> Option<Vec<u8>> {
         bytes.extend_from_slice(&whole.to_be_bytes()[1..=count]);
     }
     Some(bytes)
+}
+
+/// What a letter stands for.
+fn six_bits(letter: u8) -> Option<u32> {
+    let (first, worth) = match letter {
+        b'A'..=b'Z' => (b'A', 0),
+        b'a'..=b'z' => (b'a', 26),
+        b'0'..=b'9' => (b'0', 52),
+        b'-' => (b'-', 62),
+        b'_' => (b'_', 63),
+        _ => return None,
+    };
+    Some(u32::from(letter - first) + worth)
 }
 
 #[cfg(test)]

@@ -28,6 +28,8 @@ mod figure;
 mod json;
 mod kept;
 mod listener;
+#[cfg(all(test, not(target_arch = "wasm32")))]
+mod nasty_input;
 mod notebook;
 mod page;
 mod place;

@@ -11,7 +11,7 @@ use crate::notebook::{LONGEST, Notebook};
 
 const VERSION: u32 = 1;
 /// The longest text or link that is read, in bytes.
-const LONGEST_TEXT: usize = LONGEST + 2_000;
+pub(crate) const LONGEST_TEXT: usize = LONGEST + 2_000;
 /// The versions of the set that are handed on: the look-up's first, and that of `/my-set/`.
 const SET_VERSIONS: core::ops::RangeInclusive<u32> = 1..=2;
 /// The most values that a set has.
@@ -138,7 +138,6 @@ pub(crate) fn stored_set(text: &str) -> Option<String> {
 mod tests {
     use super::{MARK, Place, stored_set};
     use crate::notebook::Notebook;
-    use proptest::prelude::{any, proptest};
 
     const SET: &str = r#"{"version":1,"dial":"1200 kHz","if":"470 kHz","side":"above","region":1}"#;
 
@@ -186,35 +185,6 @@ mod tests {
         assert!(Place::may_fill(super::LONGEST_TEXT as f64));
         for bytes in [super::LONGEST_TEXT as f64 + 1.0, 4e9, f64::NAN] {
             assert!(!Place::may_fill(bytes), "{bytes}");
-        }
-    }
-
-    /// A million random inputs were run once; a few thousand of them stay.
-    fn cases() -> proptest::test_runner::Config {
-        let wanted = std::env::var("PLACE_CASES").ok();
-        let cases = wanted.and_then(|text| text.parse().ok()).unwrap_or(4_000);
-        proptest::test_runner::Config::with_cases(cases)
-    }
-
-    proptest! {
-        #![proptest_config(cases())]
-
-        #[test]
-        fn no_link_makes_it_panic(letters in "[A-Za-z0-9_-]{0,80}") {
-            let _ = Place::from_link(&format!("{MARK}{letters}"));
-        }
-
-        #[test]
-        fn no_bytes_make_it_panic(bytes in proptest::collection::vec(any::<u8>(), 0..120)) {
-            let _ = Place::from_link(&format!("{MARK}{}", crate::base64url::encode(&bytes)));
-        }
-
-        #[test]
-        fn no_spoilt_place_makes_it_panic(at in 0_usize..400, letter in any::<char>()) {
-            let mut text: Vec<char> = example().to_file().chars().collect();
-            let place = at % text.len();
-            text[place] = letter;
-            let _ = Place::from_file(&text.into_iter().collect::<String>());
         }
     }
 }
