@@ -2,7 +2,8 @@
 //!
 //! A typed value is a number and a unit, with or without a blank between them:
 //! `1.2 MHz`, `1200kHz`, `1,200 kHz`, `1 200 kc/s`, `250 m`, `175 µH`, `500 mmfd`,
-//! `.01 uF`, `47k`, `0.5 meg`, `80 %`. Capitals are forgiven where nothing becomes
+//! `.01 uF`, `47k`, `0.5 meg`, `80 %`, and units written out, `465 kilocycles`,
+//! `297 volts`, `80 per cent`. Capitals are forgiven where nothing becomes
 //! ambiguous; where something would, the message asks. A number without a unit is
 //! refused where a unit is needed, unless the caller names the unit that stands beside
 //! the box.

@@ -25,27 +25,88 @@ pub(super) struct Unit {
 type Row = (&'static [&'static str], i8, &'static str);
 
 const FREQUENCY: &[Row] = &[
-    (&["khz", "kc/s", "kc", "kcs"], 3, "kHz"),
-    (&["mhz", "mc/s", "mc", "mcs"], 6, "MHz"),
-    (&["hz", "c/s", "cps"], 0, "Hz"),
+    (
+        &[
+            "khz",
+            "kc/s",
+            "kc",
+            "kcs",
+            "kilohertz",
+            "kilocycle",
+            "kilocycles",
+            "kilocycles per second",
+        ],
+        3,
+        "kHz",
+    ),
+    (
+        &[
+            "mhz",
+            "mc/s",
+            "mc",
+            "mcs",
+            "megahertz",
+            "megacycle",
+            "megacycles",
+            "megacycles per second",
+        ],
+        6,
+        "MHz",
+    ),
+    (
+        &[
+            "hz",
+            "c/s",
+            "cps",
+            "hertz",
+            "cycle",
+            "cycles",
+            "cycles per second",
+        ],
+        0,
+        "Hz",
+    ),
     (&["ghz"], 9, "GHz"),
 ];
 const WAVELENGTH: &[Row] = &[
     (&["m", "metre", "metres", "meter", "meters"], 0, "m"),
-    (&["km"], 3, "km"),
+    (&["km", "kilometre", "kilometres"], 3, "km"),
     (&["cm"], -2, "cm"),
 ];
 const INDUCTANCE: &[Row] = &[
-    (&["uh"], -6, "µH"),
-    (&["mh"], -3, "mH"),
-    (&["h"], 0, "H"),
+    (
+        &["uh", "microhenry", "microhenries", "microhenrys"],
+        -6,
+        "µH",
+    ),
+    (
+        &["mh", "millihenry", "millihenries", "millihenrys"],
+        -3,
+        "mH",
+    ),
+    (&["h", "henry", "henries", "henrys"], 0, "H"),
     (&["nh"], -9, "nH"),
 ];
 const CAPACITANCE: &[Row] = &[
-    (&["pf", "pfd", "mmf", "mmfd", "uuf", "uufd"], -12, "pF"),
-    (&["nf", "nfd"], -9, "nF"),
-    (&["uf", "ufd", "mfd"], -6, "µF"),
-    (&["f"], 0, "F"),
+    (
+        &[
+            "pf",
+            "pfd",
+            "mmf",
+            "mmfd",
+            "uuf",
+            "uufd",
+            "picofarad",
+            "picofarads",
+            "micromicrofarad",
+            "micromicrofarads",
+        ],
+        -12,
+        "pF",
+    ),
+    (&["nf", "nfd", "nanofarad", "nanofarads"], -9, "nF"),
+    (&["uf", "ufd", "mfd", "microfarad", "microfarads"], -6, "µF"),
+    (&["f", "farad", "farads"], 0, "F"),
 ];
 const RESISTANCE: &[Row] = &[
     (&["k", "kohm", "kohms", "kilohm", "kilohms"], 3, "kΩ"),
@@ -53,30 +114,46 @@ const RESISTANCE: &[Row] = &[
     (&["ohm", "ohms", "r"], 0, "Ω"),
 ];
 const VOLTAGE: &[Row] = &[
-    (&["v"], 0, "V"),
-    (&["mv"], -3, "mV"),
-    (&["uv"], -6, "µV"),
-    (&["kv"], 3, "kV"),
+    (&["v", "volt", "volts"], 0, "V"),
+    (&["mv", "millivolt", "millivolts"], -3, "mV"),
+    (&["uv", "microvolt", "microvolts"], -6, "µV"),
+    (&["kv", "kilovolt", "kilovolts"], 3, "kV"),
 ];
 const POWER: &[Row] = &[
-    (&["w"], 0, "W"),
-    (&["mW"], -3, "mW"),
-    (&["MW"], 6, "MW"),
-    (&["kw"], 3, "kW"),
+    (&["w", "watt", "watts"], 0, "W"),
+    (&["mW", "milliwatt", "milliwatts"], -3, "mW"),
+    (&["MW", "megawatt", "megawatts"], 6, "MW"),
+    (&["kw", "kilowatt", "kilowatts"], 3, "kW"),
     (&["uw"], -6, "µW"),
 ];
 const CONDUCTANCE: &[Row] = &[
-    (&["ma/v", "mS"], -3, "mA/V"),
     (
-        &["ua/v", "uS", "umho", "umhos", "micromho", "micromhos"],
+        &["ma/v", "mS", "milliamps per volt", "milliamperes per volt"],
+        -3,
+        "mA/V",
+    ),
+    (
+        &[
+            "ua/v",
+            "uS",
+            "umho",
+            "umhos",
+            "micromho",
+            "micromhos",
+            "microamps per volt",
+        ],
         -6,
         "µA/V",
     ),
     (&["a/v", "S", "mho", "mhos"], 0, "A/V"),
 ];
-const DURATION: &[Row] = &[(&["s"], 0, "s"), (&["ms"], -3, "ms"), (&["us"], -6, "µs")];
-const DECIBELS: &[Row] = &[(&["db"], 0, "dB")];
-const DEPTH: &[Row] = &[(&["%"], -2, "%")];
+const DURATION: &[Row] = &[
+    (&["s", "second", "seconds"], 0, "s"),
+    (&["ms", "millisecond", "milliseconds"], -3, "ms"),
+    (&["us", "microsecond", "microseconds"], -6, "µs"),
+];
+const DECIBELS: &[Row] = &[(&["db", "decibel", "decibels"], 0, "dB")];
+const DEPTH: &[Row] = &[(&["%", "per cent", "percent"], -2, "%")];
 
 const fn rows(kind: Kind) -> &'static [Row] {
     match kind {

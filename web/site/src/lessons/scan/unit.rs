@@ -29,6 +29,10 @@ const WORDS: [&str; 20] = [
     "ohm", "ohms", "volt", "volts", "watt", "watts", "amp", "amps", "ampere", "amperes",
 ];
 
+/// Units in an answer box, and words like others in running text: "one second later", "a
+/// hundred cycles". A pace ("cycles a second") is found as a phrase.
+const PLAIN_WORDS: [&str; 4] = ["cycle", "cycles", "second", "seconds"];
+
 /// Prefixes of the words.
 const PREFIXES: [&str; 10] = [
     "micromicro",
@@ -121,6 +125,7 @@ fn symbol(text: &str) -> Option<usize> {
 
 fn is_symbol(token: &str) -> bool {
     !token.is_empty()
+        && !PLAIN_WORDS.contains(&token.to_lowercase().as_str())
         && (MORE_SYMBOLS.contains(&token)
             || is_word(&token.to_lowercase())
             || KINDS.iter().any(|kind| is_read(*kind, token))
