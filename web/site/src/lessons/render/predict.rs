@@ -17,7 +17,7 @@ impl Drawing<'_> {
         let (answer, number) = (&settled.answer, self.count());
         let title = superhet::catalogue::find(answer.name).map_or("", |entry| entry.title);
         Ok(html! {
-            section.predict aria-labelledby={ "question-" (number) } {
+            section.predict data-settled-by=(settled.expression) aria-labelledby={ "question-" (number) } {
                 p.slip-name { "What do you expect?" }
                 p.question #{ "question-" (number) } { (self.run(&predict.question, Manner::TEXT)) }
                 fieldset.choices aria-labelledby={ "question-" (number) } {
