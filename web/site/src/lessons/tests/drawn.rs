@@ -138,7 +138,8 @@ fn a_prediction_is_complete_without_the_program() {
     holds(
         &html("one"),
         &[
-            "<section class=\"predict\" aria-labelledby=\"question-1\"",
+            "<section class=\"predict\" data-settled-by=\"oscillator?",
+            "\" aria-labelledby=\"question-1\"",
             "<p class=\"question\" id=\"question-1\">Where does it run?</p>",
             "<label class=\"choice\" data-misconception=\"backwards\" data-belief=\"It runs backwards.\">\
              <input type=\"radio\" name=\"predict-1\" value=\"1\"><span>At <data",
