@@ -19,12 +19,18 @@ async fn open(visit: &Visit, page: &str) -> Result<()> {
     visit.ready().await
 }
 
-/// Reads lesson 1 to its end and chooses a set, as somebody does on a first evening.
-async fn one_evening(visit: &Visit) -> Result<()> {
-    open(visit, LESSON).await?;
+/// Ticks the lesson that is open.
+async fn tick(visit: &Visit) -> Result<()> {
     visit.click(".tick button").await?;
     let ticked = visit.text(".tick .ticked").await?;
     ensure!(ticked.contains("Ticked in your notebook on"), "{ticked:?}");
+    Ok(())
+}
+
+/// Reads lesson 1 to its end and chooses a set, as somebody does on a first evening.
+async fn one_evening(visit: &Visit) -> Result<()> {
+    open(visit, LESSON).await?;
+    tick(visit).await?;
     open(visit, "lookup/?dial=909kHz&if=465kHz&side=below").await?;
     visit.type_into("#dial", "909").await?;
     visit
@@ -196,7 +202,7 @@ async fn a_damaged_notebook_is_put_aside_and_told() -> Result<()> {
                 ensure!(told.contains("put aside"), "{damaged}: {told}");
                 let aside = "return localStorage.getItem('before-the-bench:notebook:set-aside')";
                 ensure!(visit.script::<String>(aside).await? == damaged);
-                visit.click(".tick button").await?;
+                tick(&visit).await.context(damaged)?;
                 open(&visit, "").await?;
                 let next = visit.text(NEXT).await?;
                 ensure!(

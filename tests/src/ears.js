@@ -11,9 +11,12 @@
     sessionStorage.setItem(key, JSON.stringify(heard));
   }
 
+  // What is on the way to a page when it is left is lost to it: only a page that is still
+  // there a moment later misses a file.
   addEventListener("error", (event) => {
     const file = event.target !== window && (event.target.src || event.target.href);
-    hear("error", file ? `cannot load ${file}` : event.message);
+    if (file) setTimeout(hear, 100, "error", `cannot load ${file}`);
+    else hear("error", event.message);
   }, true);
   addEventListener("unhandledrejection", (event) => hear("rejection", String(event.reason)));
   document.addEventListener("securitypolicyviolation", (event) =>

@@ -7,9 +7,13 @@ use anyhow::Result;
 use site::page_files::PageFiles;
 use site::render::Files;
 use site::{repository, service_worker};
+use std::time::Duration;
 
 /// The script's file.
 const FILE: &str = "journey-ears.js";
+
+/// How long after it happened the ears may note that a file was missed, and somewhat more.
+pub(crate) const LATEST: Duration = Duration::from_millis(150);
 
 /// Takes what was heard since this was last asked.
 pub(crate) const HEARD: &str = "const heard = sessionStorage.getItem('journey-heard'); \

@@ -17,6 +17,9 @@ use thirtyfour::{By, WebDriver, WebElement};
 /// How long a page may take to become live on a busy machine.
 const PATIENCE: Duration = Duration::from_secs(20);
 
+/// How long something has to keep its place before it counts as at rest.
+const STILL: Duration = Duration::from_millis(60);
+
 /// A browser on the site. Cheap to clone.
 #[derive(Clone)]
 pub struct Visit {
@@ -170,12 +173,31 @@ impl Visit {
         Ok(())
     }
 
+    /// Waits until an element stands still in the window, as whoever aims at it does: what
+    /// comes alive above it may still move it.
+    async fn still(&self, css: &str) -> Result<WebElement> {
+        let mut before = None;
+        let started = Instant::now();
+        loop {
+            let element = self.in_sight(css).await?;
+            let place = "const { x, y } = arguments[0].getBoundingClientRect(); return [x, y]";
+            let place = self.browser.execute(place, vec![element.to_json()?]).await;
+            let place: Option<(f64, f64)> = place.ok().and_then(|place| place.convert().ok());
+            if place.is_some() && place == before {
+                return Ok(element);
+            }
+            ensure!(started.elapsed() < PATIENCE, "{css} does not stand still");
+            before = place;
+            tokio::time::sleep(STILL).await;
+        }
+    }
+
     /// Clicks an element as a finger would.
     ///
     /// # Errors
-    /// When there is none, or something lies over it.
+    /// When there is none, it does not come to rest, or something lies over it.
     pub async fn click(&self, css: &str) -> Result<()> {
-        let element = self.in_sight(css).await?;
+        let element = self.still(css).await?;
         element
             .click()
             .await
@@ -195,6 +217,7 @@ impl Visit {
                 .map(|entry| format!("{}: {}", entry.level, entry.message))
                 .collect());
         }
+        tokio::time::sleep(ears::LATEST).await;
         self.script(ears::HEARD).await
     }
 

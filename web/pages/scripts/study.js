@@ -94,19 +94,24 @@ function ownNumbers() {
   }
 }
 
-// A page that is left while its program is on the way may lose it: no fault to report, and
-// one to mend when the reader comes back to the page as it was.
+// A page that is left while its program is on the way may lose it, and may hear of that before it
+// hears that it is left. So the fault is told a moment later, by a page that is still there; one
+// that was left mends it when the reader comes back to it as it was.
 let leaving = false;
+let failed = false;
 let lost = false;
-addEventListener("pagehide", () => { leaving = true; });
+addEventListener("pagehide", () => { leaving = true; lost = failed; });
 addEventListener("pageshow", () => {
   leaving = false;
   if (lost) location.reload();
 });
 
-bringAlive().catch((error) => {
+bringAlive().catch(async (error) => {
+  failed = true;
   lost = leaving;
+  await pause(200);
   if (lost) return;
+  failed = false;
   document.body.dataset.stopped = "";
   console.warn("The page stays as text:", error);
 });
