@@ -59,6 +59,20 @@ impl Condition {
         }
         Ok(all)
     }
+
+    /// How far `view` is from meeting the condition: 0 where it is met, otherwise the sum of
+    /// how far each value is from its bound, as a share of the bound. A choice that is not
+    /// the right one counts 1.
+    ///
+    /// # Errors
+    /// As [`Self::met`].
+    pub fn shortfall(&self, view: &View) -> Result<f64, FigureError> {
+        let mut sum = 0.0;
+        for part in &self.parts {
+            sum += part.shortfall(view)?;
+        }
+        Ok(sum)
+    }
 }
 
 impl Comparison {
@@ -81,6 +95,19 @@ impl Comparison {
                     text.trim()
                 ))
             })
+    }
+
+    fn shortfall(&self, view: &View) -> Result<f64, FigureError> {
+        if self.met(view)? {
+            return Ok(0.0);
+        }
+        let Some(quantity) = view.quantity(&self.name) else {
+            return Ok(1.0);
+        };
+        let bound = typed(quantity.kind, quantity.name, &self.name, &self.bound)?.value;
+        let share = libm::fabs(quantity.value - bound) / libm::fabs(bound).max(f64::MIN_POSITIVE);
+        // A value on the bound of a strict relation has not met it.
+        Ok(share.max(f64::EPSILON))
     }
 
     fn met(&self, view: &View) -> Result<bool, FigureError> {
@@ -142,6 +169,20 @@ mod tests {
             "side = below and image < 1 MHz",
             "dial=1200kHz&if=470kHz&side=below"
         ));
+    }
+
+    #[test]
+    fn what_is_missing_is_a_share_of_the_bound() {
+        let short = |condition: &str| {
+            let query = Input::parse("dial=1200kHz&if=470kHz&side=above").unwrap();
+            let view = view("frequency-line", &query).unwrap();
+            Condition::parse(condition).unwrap().shortfall(&view)
+        };
+        assert_eq!(short("oscillator > 1600 kHz").unwrap(), 0.0);
+        assert_eq!(short("dial > 1600 kHz").unwrap(), 0.25);
+        assert_eq!(short("dial > 1600 kHz and side = below").unwrap(), 1.25);
+        assert!(short("oscillator > 1670 kHz").unwrap() > 0.0);
+        assert!(short("whistle > 1 kHz").is_err());
     }
 
     #[test]

@@ -33,8 +33,10 @@ pub struct WorkedOut {
     pub expression: String,
 }
 
-/// Kinds whose unit says what a number is a number of.
-const KINDS_WITH_UNIT: [Kind; 10] = [
+/// Kinds whose unit says what a number is a number of. A wavelength stands before the
+/// frequencies, which may be typed in metres too.
+const KINDS_WITH_UNIT: [Kind; 11] = [
+    Kind::Wavelength,
     Kind::Frequency,
     Kind::Inductance,
     Kind::Capacitance,
@@ -216,7 +218,7 @@ impl Given {
 
 #[cfg(test)]
 mod tests {
-    use super::Givens;
+    use super::{Given, Givens, Kind};
     use crate::Expression;
     use std::collections::BTreeMap;
 
@@ -279,6 +281,14 @@ mod tests {
             givens.get("again").map(|given| given.value),
             Some(470_000.0)
         );
+    }
+
+    #[test]
+    fn metres_stay_metres() {
+        let wave = Given::with_unit("330 m").expect("a wavelength");
+        assert_eq!((wave.kind, wave.value), (Kind::Wavelength, 330.0));
+        let station = Given::with_unit("909 kHz").expect("a frequency");
+        assert_eq!(station.kind, Kind::Frequency);
     }
 
     #[test]

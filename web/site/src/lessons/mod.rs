@@ -20,6 +20,7 @@ mod lists;
 mod markdown;
 pub(crate) mod mathml;
 mod prose;
+mod reach;
 mod render;
 mod scan;
 mod source_text;

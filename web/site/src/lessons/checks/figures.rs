@@ -2,6 +2,7 @@
 
 use crate::lessons::blocks::{Figure, Part};
 use crate::lessons::course::Course;
+use crate::lessons::reach::can_be_done;
 use crate::report::Report;
 use figures::{Condition, FigureError};
 use numbers::Givens;
@@ -32,6 +33,12 @@ fn check_one(figure: &Figure, givens: &Givens) -> Result<(), (usize, String)> {
         return Err((
             task.done_at,
             "the figure meets this before the reader has done anything".to_owned(),
+        ));
+    }
+    if !can_be_done(&figure.name, &input, &condition) {
+        return Err((
+            task.done_at,
+            "no stop of the figure's handles meets this: they move in steps".to_owned(),
         ));
     }
     Ok(())

@@ -190,6 +190,13 @@ fn figures_can_be_drawn_and_their_tasks_done() {
         faults_of_one("done: dial > 1300 kHz", "done: dial > 1100 kHz"),
         "lessons/01-one.md:34:7: the figure meets this before the reader has done anything"
     );
+    assert_eq!(
+        faults_of_one(
+            "done: dial > 1300 kHz",
+            "done: dial > 1301 kHz and dial < 1304 kHz"
+        ),
+        "lessons/01-one.md:34:7: no stop of the figure's handles meets this: they move in steps"
+    );
 }
 
 #[test]

@@ -6,11 +6,12 @@ use crate::assets::AssetNames;
 use crate::edition::Edition;
 use crate::lessons::blocks::{Figure, Part};
 use crate::lessons::lesson::Lesson;
+use crate::lessons::reach::can_be_done;
 use crate::lessons::render::{Drawing, page};
 use crate::lessons::words::Phrases;
 use crate::links::{Asked, Links};
 use crate::page::Page;
-use figures::{Condition, ControlKind, Input, View};
+use figures::{Condition, Input, View};
 use myset::{OwnSet, Typed};
 use numbers::Recipes;
 use numbers::own::{Outcome, apply};
@@ -120,29 +121,6 @@ fn figures_of(lesson: &Lesson) -> Vec<&Figure> {
     figures.collect()
 }
 
-/// Whether one of a figure's sliders comes to a place where something holds.
-fn comes_to(name: &str, input: &Input, view: &View, holds: impl Fn(&View) -> bool) -> bool {
-    let sliders = view
-        .controls
-        .iter()
-        .filter_map(|control| match &control.kind {
-            ControlKind::Slider(slider) => Some((control.parameter, slider)),
-            ControlKind::Choice { .. } => None,
-        });
-    let mut places = sliders.flat_map(|(parameter, slider)| {
-        // The far end first, since that is where most tasks are done.
-        let steps = (slider.max - slider.min) / slider.step;
-        (0..=steps).rev().map(move |step| {
-            let at = f64::from(slider.min + step * slider.step) / f64::from(slider.parts);
-            (parameter, format!("{at} {}", slider.unit))
-        })
-    });
-    places.any(|(parameter, text)| {
-        let input = input.clone().with(parameter, text.trim());
-        figures::view(name, &input).is_ok_and(|view| holds(&view))
-    })
-}
-
 #[test]
 fn figures_that_follow_can_be_drawn_and_their_tasks_done() {
     let mut followed = 0;
@@ -158,7 +136,7 @@ fn figures_that_follow_can_be_drawn_and_their_tasks_done() {
                     let done = Condition::parse(&task.done).expect(&about);
                     let met = |view: &View| done.met(view).expect(&about);
                     assert!(!met(&view), "{about}: done from the start");
-                    let can = comes_to(&figure.name, &input, &view, met);
+                    let can = can_be_done(&figure.name, &input, &done);
                     assert!(can, "{about}: cannot be done");
                 }
                 followed += 1;
