@@ -12,3 +12,4 @@ mod my_set;
 mod offline;
 mod place;
 mod portable;
+mod search;

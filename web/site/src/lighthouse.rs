@@ -47,7 +47,7 @@ pub fn run(root: &Path, all: bool) -> Result<()> {
     let store = Store::new(rendered(root, &wasm, &Edition::at_root())?);
     let content = Content::load(root)?;
     let first = content.lessons.summaries().next();
-    let first = first.map(|lesson| format!("lessons/{}/", lesson.slug));
+    let first = first.map(|lesson| lesson.path());
     let pages = pages(&store, first, all);
     let runtime = tokio::runtime::Runtime::new().context("cannot start")?;
     let port = runtime.block_on(host(store))?;

@@ -14,6 +14,8 @@ pub enum Program {
     Lookup,
     /// The page of the reader's own set.
     MySet,
+    /// The search: a script without wasm.
+    Search,
 }
 
 /// The figures that a page brings alive: those of one group, or all.
@@ -67,7 +69,7 @@ impl Program {
     /// The name its wasm and its script carry; none where there is no program.
     pub fn name(self) -> Option<&'static str> {
         match self {
-            Self::None => None,
+            Self::None | Self::Search => None,
             Self::Study(wanted) => Figures::BUILDS
                 .iter()
                 .find(|(_, figures, _)| *figures == wanted)

@@ -83,6 +83,7 @@ pub fn tags(program: Program, links: &Links<'_>, portable: bool) -> Markup {
                 script defer src=(links.asset(&format!("{name}.js"))) data-wasm=(wasm) {}
             }
         }
+        @if program == Program::Search { script defer src=(links.asset("search.js")) {} }
         script defer src=(links.asset("page.js")) {}
     }
 }

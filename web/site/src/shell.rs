@@ -26,7 +26,8 @@ const TABS: [(&str, &str); 3] = [
 ];
 
 /// What the foot of each page leads to: (path, words).
-const FOOT_LINKS: [(&str, &str); 8] = [
+const FOOT_LINKS: [(&str, &str); 9] = [
+    ("search/", "Search"),
     ("my-set/", "My set"),
     ("glossary/", "Words"),
     ("formulas/", "Formulas"),
@@ -65,7 +66,7 @@ fn body_class(page: &Page) -> Option<&'static str> {
     match page.program {
         Program::Lookup => Some("compact"),
         _ if page.styles.contains(&"lesson.css") => Some("device-headings"),
-        Program::None | Program::Study(_) | Program::MySet => None,
+        Program::None | Program::Study(_) | Program::MySet | Program::Search => None,
     }
 }
 
@@ -124,7 +125,7 @@ fn icons(program: Program, links: &Links<'_>, portable: bool) -> Markup {
     // On a home screen the look-up opens by itself, at the set chosen last.
     let manifest = match program {
         Program::Lookup => "lookup.webmanifest",
-        Program::None | Program::Study(_) | Program::MySet => "site.webmanifest",
+        Program::None | Program::Study(_) | Program::MySet | Program::Search => "site.webmanifest",
     };
     html! {
         link rel="icon" type="image/svg+xml" href=(links.file("icons/icon.svg"));

@@ -12,6 +12,8 @@ pub struct Definition {
     pub id: String,
     /// As a lesson writes it.
     pub name: String,
+    /// Plurals and other spellings.
+    pub also: Vec<String>,
     /// What it means, plain text.
     pub meaning: String,
     /// The lesson that introduces it.
@@ -36,6 +38,7 @@ impl Definition {
         Self {
             id: id.clone(),
             name: term.name.get_ref().clone(),
+            also: term.also.iter().map(|it| it.get_ref().clone()).collect(),
             meaning: plain(&term.words),
             lesson: introducing.map(Summary::of),
         }

@@ -8,6 +8,7 @@ use super::lists::is_id;
 use super::markdown;
 use super::prose::{Run, plain};
 use super::source_text::SourceText;
+use super::summary;
 use crate::report::Report;
 use pulldown_cmark::HeadingLevel;
 use std::collections::BTreeMap;
@@ -62,7 +63,7 @@ impl Lesson {
 
     /// The page of the lesson.
     pub(crate) fn path(&self) -> String {
-        format!("lessons/{}/", self.slug)
+        summary::path(&self.slug)
     }
 
     /// The title as plain words.

@@ -23,8 +23,9 @@ mod prose;
 mod reach;
 mod render;
 mod scan;
+mod section;
 mod source_text;
-mod summary;
+pub(crate) mod summary;
 mod target;
 #[cfg(test)]
 mod tests;
@@ -33,6 +34,7 @@ mod words;
 
 pub use counts::Counts;
 pub use definition::Definition;
+pub use section::Section;
 pub use summary::Summary;
 
 use crate::families::{Families, References};
@@ -40,6 +42,7 @@ use crate::page::Page;
 use crate::render::Site;
 use crate::report::Report;
 use course::{Course, CourseFiles};
+use lesson::Lesson;
 use maud::{Markup, html};
 use render::{Cited, Drawing};
 use std::path::Path;
@@ -95,6 +98,21 @@ impl Lessons {
     /// Every term of the glossary, by the alphabet.
     pub fn definitions(&self) -> Vec<Definition> {
         Definition::all(&self.course)
+    }
+
+    /// The lesson that introduces a quantity of the catalogue.
+    pub fn lesson_of(&self, quantity: &str) -> Option<Summary> {
+        let introduces = |lesson: &&Lesson| {
+            let mut quantities = lesson.front.introduces.quantities.iter();
+            quantities.any(|introduced| introduced.get_ref() == quantity)
+        };
+        let lesson = self.course.lessons.iter().find(introduces);
+        lesson.map(Summary::of)
+    }
+
+    /// Every lesson with its sections, in the order of the course.
+    pub fn sections(&self) -> Vec<(Summary, Vec<Section>)> {
+        Section::all(&self.course)
     }
 
     /// The pages of all lessons.

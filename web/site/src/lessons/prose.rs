@@ -169,3 +169,13 @@ pub(crate) fn word_count(text: &str) -> usize {
         .filter(|word| word.chars().any(char::is_alphanumeric))
         .count()
 }
+
+/// A heading's name in links: its words in lower case, joined by hyphens.
+pub(crate) fn slug(text: &str) -> String {
+    let words = text.split(|sign: char| !sign.is_alphanumeric());
+    let words: Vec<String> = words
+        .filter(|word| !word.is_empty())
+        .map(str::to_lowercase)
+        .collect();
+    words.join("-")
+}

@@ -3,6 +3,11 @@
 use super::lesson::Lesson;
 use super::prose::plain;
 
+/// The page of the lesson with this slug.
+pub(crate) fn path(slug: &str) -> String {
+    format!("lessons/{slug}/")
+}
+
 /// What a list of lessons shows of one.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Summary {
@@ -21,6 +26,11 @@ pub struct Summary {
 }
 
 impl Summary {
+    /// The page of the lesson.
+    pub fn path(&self) -> String {
+        path(&self.slug)
+    }
+
     pub(super) fn of(lesson: &Lesson) -> Self {
         let needs = lesson.front.needs.iter();
         Self {

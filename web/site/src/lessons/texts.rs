@@ -28,7 +28,7 @@ pub(crate) fn of_lesson(lesson: &Lesson) -> Vec<Text<'_>> {
     });
     let mut texts: Vec<Text<'_>> = front.collect();
     for part in &lesson.parts {
-        for run in runs_of_part(part) {
+        for run in of_part(part) {
             texts.push(Text {
                 file: &lesson.file,
                 run,
@@ -87,7 +87,8 @@ pub(crate) fn of_lists(course: &Course) -> Vec<Text<'_>> {
     .collect()
 }
 
-fn runs_of_part(part: &Part) -> Vec<&[Inline]> {
+/// The texts of one part, in reading order.
+pub(crate) fn of_part(part: &Part) -> Vec<&[Inline]> {
     let mut runs: Vec<&[Inline]> = Vec::new();
     match part {
         Part::Prose(block) => push_block(block, &mut runs),

@@ -34,7 +34,8 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                     a href=(links.page("glossary/")) { "The words of the trade" }
                     " stand on a page of their own, each with the lesson that brings it in. "
                     "For those who like them, " a href=(links.page("formulas/")) { "all the formulas" }
-                    " stand on another. No lesson needs those."
+                    " stand on another. No lesson needs those. You can "
+                    a href=(links.page("search/")) { "search" } " all three."
                 }
                 p {
                     "You have a set of your own? Say on " a href=(links.page("my-set/")) { "a page for it" }

@@ -45,7 +45,7 @@ fn list(definitions: &[Definition], links: &Links<'_>) -> Markup {
                     dd {
                         (definition.meaning)
                         @if let Some(lesson) = &definition.lesson {
-                            " " a href=(links.page(&format!("lessons/{}/", lesson.slug))) {
+                            " " a href=(links.page(&lesson.path())) {
                                 "Lesson " (lesson.number)
                                 span.visually-hidden { ", " (lesson.title) }
                             }

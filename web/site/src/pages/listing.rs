@@ -1,6 +1,7 @@
 //! The lessons as lists of them show them: the course page, the first page, and what
 //! `study` reads to say what comes next.
 
+use crate::lessons::summary;
 use crate::links::Links;
 use crate::render::Site;
 use maud::{Markup, PreEscaped, html};
@@ -25,7 +26,7 @@ pub(super) struct Listing {
 impl Listing {
     /// The page of the lesson.
     pub(super) fn path(&self) -> String {
-        format!("lessons/{}/", self.slug)
+        summary::path(&self.slug)
     }
 }
 

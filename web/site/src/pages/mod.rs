@@ -11,6 +11,7 @@ mod lookup;
 mod my_set;
 mod not_found;
 mod place;
+mod search;
 mod strip;
 
 use crate::page::Page;
@@ -29,6 +30,7 @@ pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
         my_set::page(site),
         formulas::page(site)?,
         glossary::page(site),
+        search::page(site),
         about::page(site),
         not_found::page(site),
     ];

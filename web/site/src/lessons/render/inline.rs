@@ -3,6 +3,7 @@
 use super::Drawing;
 use super::number::Numbers;
 use crate::lessons::prose::{Inline, Link, Piece};
+use crate::lessons::summary;
 use crate::lessons::target::Target;
 use maud::{Markup, html};
 
@@ -99,7 +100,7 @@ impl Drawing<'_> {
         match target {
             Target::Term(id) => self.term(id, &words),
             Target::Lesson(slug) => {
-                html! { a href=(self.links.page(&format!("lessons/{slug}/"))) { (words) } }
+                html! { a href=(self.links.page(&summary::path(slug))) { (words) } }
             }
             Target::Page(path) => html! { a href=(self.links.page(path)) { (words) } },
             Target::Source(id) => html! { a href={ "#source-" (id) } { (words) } },

@@ -47,7 +47,7 @@ pub(crate) use sources::Cited;
 use super::block::Block;
 use super::blocks::Part;
 use super::lesson::Lesson;
-use super::prose::plain;
+use super::prose::{plain, slug};
 use crate::page::{Figures, Page, Program};
 use anyhow::bail;
 use maud::{Markup, html};
@@ -138,7 +138,7 @@ impl Drawing<'_> {
         Ok(match part {
             Part::Prose(block) => {
                 if let Block::Heading(HeadingLevel::H2, run, _) = block {
-                    self.enter(Some(&prose::slug(&plain(run))));
+                    self.enter(Some(&slug(&plain(run))));
                 }
                 self.block(block)
             }

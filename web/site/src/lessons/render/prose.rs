@@ -3,7 +3,7 @@
 use super::Drawing;
 use super::inline::Manner;
 use crate::lessons::block::{Block, Table};
-use crate::lessons::prose::plain;
+use crate::lessons::prose::{plain, slug};
 use maud::{Markup, html};
 use pulldown_cmark::{Alignment, HeadingLevel};
 
@@ -81,14 +81,4 @@ impl Drawing<'_> {
             }
         }
     }
-}
-
-/// A heading's name in links: its words in lower case, joined by hyphens.
-pub(super) fn slug(text: &str) -> String {
-    let words = text.split(|sign: char| !sign.is_alphanumeric());
-    let words: Vec<String> = words
-        .filter(|word| !word.is_empty())
-        .map(str::to_lowercase)
-        .collect();
-    words.join("-")
 }

@@ -8,8 +8,9 @@ use maud::{Markup, html};
 use superhet::catalogue::{Entry, Parameter, evaluate, split};
 use superhet::units::{Kind, display, parse};
 
-/// A quantity: heading to link to, formula, letters, worked line, limits, source.
-pub(super) fn section(entry: &'static Entry) -> Result<Markup> {
+/// A quantity: heading to link to, formula, letters, worked line, lesson, limits, source.
+/// `lesson` is its line about the lesson, if one brings it in.
+pub(super) fn section(entry: &'static Entry, lesson: &Markup) -> Result<Markup> {
     let name = entry.name;
     let formula = lines(entry.formula)?;
     let letters = letters(entry)?;
@@ -26,6 +27,7 @@ pub(super) fn section(entry: &'static Entry) -> Result<Markup> {
             }
             (worked)
             dl.small-print {
+                (lesson)
                 dt { "How far it can be wrong" }
                 dd { (as_sentence(entry.model_error)) }
                 dt { "Source" }

@@ -6,11 +6,12 @@ mod entry;
 mod tests;
 
 use crate::lessons::mathml::{Display, mathml};
+use crate::links::Links;
 use crate::page::{Page, Program};
 use crate::render::Site;
 use anyhow::{Result, anyhow};
 use maud::{Markup, PreEscaped, html};
-use superhet::catalogue::{Note, Subject, subjects};
+use superhet::catalogue::{Entry, Note, Subject, subjects};
 
 /// The address of the page.
 pub(crate) const PATH: &str = "formulas/";
@@ -18,7 +19,10 @@ pub(crate) const PATH: &str = "formulas/";
 /// The page with all formulas.
 pub(super) fn page(site: &Site<'_>) -> Result<Page> {
     let links = site.links(PATH);
-    let drawn: Vec<Markup> = subjects().iter().map(subject).collect::<Result<_>>()?;
+    let subjects = subjects().iter();
+    let drawn: Vec<Markup> = subjects
+        .map(|it| subject(it, site, &links))
+        .collect::<Result<_>>()?;
     Ok(Page {
         path: PATH.to_owned(),
         title: "Formulas".to_owned(),
@@ -59,12 +63,12 @@ fn contents() -> Markup {
     }
 }
 
-fn subject(subject: &Subject) -> Result<Markup> {
+fn subject(subject: &Subject, site: &Site<'_>, links: &Links<'_>) -> Result<Markup> {
     let notes = notes(subject.notes())?;
     let entries: Vec<Markup> = subject
         .entries()
         .iter()
-        .map(entry::section)
+        .map(|it| entry::section(it, &lesson(it, site, links)))
         .collect::<Result<_>>()?;
     Ok(html! {
         section.subject aria-labelledby=(subject.id()) {
@@ -73,6 +77,16 @@ fn subject(subject: &Subject) -> Result<Markup> {
             @for entry in &entries { (entry) }
         }
     })
+}
+
+/// Which lesson brings a quantity in.
+fn lesson(entry: &Entry, site: &Site<'_>, links: &Links<'_>) -> Markup {
+    html! {
+        @if let Some(lesson) = site.content.lessons.lesson_of(entry.name) {
+            dt { "Lesson" }
+            dd { a href=(links.page(&lesson.path())) { (lesson.number) ": " (lesson.title) } }
+        }
+    }
 }
 
 /// What the formulas of a subject share, once for all of them.

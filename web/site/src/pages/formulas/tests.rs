@@ -88,7 +88,9 @@ fn every_letter_of_a_formula_is_in_words() {
 #[test]
 fn every_section_has_its_id_its_worked_value_and_its_source() {
     for entry in subjects().iter().flat_map(|subject| subject.entries()) {
-        let drawn = entry::section(entry).expect(entry.name).into_string();
+        let drawn = entry::section(entry, &maud::html! {})
+            .expect(entry.name)
+            .into_string();
         let answer = evaluate(entry.example).expect(entry.name);
         for part in [
             format!("<h3 id=\"{}\">", entry.name),
