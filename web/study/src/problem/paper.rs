@@ -37,7 +37,7 @@ fn link(code: &str) -> String {
     let code = escape(code);
     let href = ["<a href=\"#problem=", &code, "\">", &code, "</a>"].concat();
     [
-        "<p class=\"again\">This problem again, number for number: ",
+        "<p class=\"again\">Keep this link to come back to this very problem, with the same numbers: ",
         &href,
         TRIAL,
         "</p>",

@@ -72,7 +72,7 @@ impl<'a> Drawing<'a> {
         self.counted.get()
     }
 
-    /// The number of the next problem on the page.
+    /// The number of the lesson's next problem.
     pub(super) fn next_problem(&self) -> usize {
         self.problems.set(self.problems.get() + 1);
         self.problems.get()

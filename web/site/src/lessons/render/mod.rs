@@ -17,7 +17,7 @@
 //! | `section.worked` with three `div.example`: `p.ask`, `ol.steps`, `details.blank` | a worked example |
 //! | `section.misconception#misconception-…` with `p.belief` | a belief and its case |
 //! | `section.formula[data-formula] details` with `math` and `dl.letters` | a formula that can be skipped |
-//! | `section.problem[data-problem]`, `[data-number]`, `[data-family]`, `[data-seed]`, `div.on-paper` | a problem |
+//! | `section.problem[data-problem]`, `[data-number]`, `[data-family]`, `[data-seed]`, `h3`, `div.on-paper` | a problem |
 //! | `section.recall` with `h2` and a `section.problem` for each family | problems of earlier lessons |
 //! | `section.carry` | the last section |
 //! | `section.sources ol` with `li#source-…`, `ul.places` | sources, and where in them |
@@ -49,6 +49,7 @@ use super::blocks::Part;
 use super::lesson::Lesson;
 use super::prose::{plain, slug};
 use crate::page::{Figures, Page, Program};
+use crate::report::Report;
 use anyhow::bail;
 use maud::{Markup, html};
 use pulldown_cmark::HeadingLevel;
@@ -73,13 +74,14 @@ fn recipes(drawing: &Drawing<'_>) -> anyhow::Result<Option<String>> {
         return Ok(None);
     };
     let recipes = drawing.recipes();
-    let faults = my_set.faults(&recipes);
-    if !faults.is_empty() {
-        let path = drawing.lesson.file.path();
-        let faults = faults
-            .iter()
-            .map(|fault| format!("{path}: [my-set]: {fault}"));
-        bail!("{}", faults.collect::<Vec<_>>().join("\n"));
+    let file = &drawing.lesson.file;
+    let head = file.text().find("[my-set]").unwrap_or(0);
+    let mut report = Report::default();
+    for (at, says) in my_set.faults(&recipes, head) {
+        file.fault(at, format!("[my-set]: {says}"), &mut report);
+    }
+    if !report.faults().is_empty() {
+        bail!("{report}");
     }
     Ok(Some(serde_json::to_string(&recipes)?))
 }

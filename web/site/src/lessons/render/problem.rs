@@ -1,7 +1,7 @@
 //! A problem on the page: one on paper, and where the program finds its family.
 
 use super::Drawing;
-use crate::lessons::blocks::ProblemBlock;
+use crate::lessons::blocks::{self, ProblemBlock};
 use anyhow::Context;
 use maud::{Markup, html};
 use superhet::problems::problem::{Answer, Part};
@@ -12,21 +12,24 @@ use superhet::problems::{Level, Problem, generate};
 const SEED: u32 = 1;
 
 impl Drawing<'_> {
-    /// A problem of a family.
+    /// A problem of a family that the lesson teaches.
     pub(super) fn problem(&self, block: &ProblemBlock) -> anyhow::Result<Markup> {
-        self.problem_of(&block.family, SEED)
+        let parts = self.lesson.parts.iter();
+        let all = parts.filter(|part| matches!(part, blocks::Part::Problem(_)));
+        let heading = format!("Problem {} of {}", self.next_problem(), all.count());
+        self.problem_of(&block.family, SEED, &heading)
     }
 
     /// A problem of a family by its id; the seed is that of the problem on paper.
-    pub(super) fn problem_of(&self, id: &str, seed: u32) -> anyhow::Result<Markup> {
+    pub(super) fn problem_of(&self, id: &str, seed: u32, heading: &str) -> anyhow::Result<Markup> {
         let registered = self.families.find(id);
         let registered = registered.with_context(|| format!("no problem family {id}"))?;
         let problem = generate(&registered.family, Level::One, seed)?;
         Ok(html! {
             section.problem #{ "problem-" (id) } data-problem=(id) data-number=(registered.number)
                 data-family=(self.links.family(id)) data-seed=(seed)
-                aria-label={ "Problem " (self.next_problem()) } {
-                p.slip-name { "Your turn" }
+                aria-labelledby={ "heading-" (id) } {
+                h3.slip-name #{ "heading-" (id) } { (heading) }
                 div.on-paper { (on_paper(&problem)) }
             }
         })

@@ -9,8 +9,11 @@ impl Drawing<'_> {
     /// draws another problem of it.
     pub(super) fn recall(&self, block: &RecallBlock) -> anyhow::Result<Markup> {
         let seed = self.lesson.number;
-        let problems = block.families.iter();
-        let problems = problems.map(|(id, _)| self.problem_of(id, seed));
+        let all = block.families.len();
+        let problems = block.families.iter().zip(1_usize..);
+        let problems = problems.map(|((id, _), number)| {
+            self.problem_of(id, seed, &format!("Earlier problem {number} of {all}"))
+        });
         let problems: Vec<Markup> = problems.collect::<anyhow::Result<_>>()?;
         Ok(html! {
             section.recall {

@@ -33,49 +33,70 @@ impl MySet {
     }
 }
 
+/// Where something is wrong, in bytes, and what.
+pub(super) type Fault = (usize, String);
+
 impl MySet {
-    /// Everything that is wrong with it, against the recipes of its lesson.
-    pub(super) fn faults(&self, recipes: &Recipes) -> Vec<String> {
+    /// Everything that is wrong with it, against the recipes of its lesson. What no line of
+    /// it says is told at `head`.
+    pub(super) fn faults(&self, recipes: &Recipes, head: usize) -> Vec<Fault> {
+        let mut faults = self.faults_of_inputs(recipes);
+        faults.extend(self.faults_of_parts(recipes, head));
+        faults.extend(self.faults_of_conditions(recipes));
+        faults
+    }
+
+    fn faults_of_inputs(&self, recipes: &Recipes) -> Vec<Fault> {
         let mut faults = Vec::new();
-        for (given, field) in &recipes.own {
-            if !recipes.givens.contains_key(given) {
-                faults.push(format!("\"{given}\" is no input of [given]"));
+        for (given, field) in &self.own {
+            if !recipes.givens.contains_key(given.get_ref()) {
+                let says = format!("\"{}\" is no input of [given]", given.get_ref());
+                faults.push((given.span().start, says));
             }
-            let choice = ["side", "region"].contains(&field.as_str());
-            if !choice && myset::field::find(field).is_none() {
-                faults.push(format!("no set has a field \"{field}\""));
-            }
-        }
-        let told = self.follows.keys().chain(self.stays.keys());
-        let told: Vec<&str> = told.map(|id| id.get_ref().as_str()).collect();
-        for id in &told {
-            if !recipes.units.iter().any(|unit| unit.id == *id) {
-                faults.push(format!("the lesson has no part \"{id}\""));
-            }
-            if told.iter().filter(|other| *other == id).count() > 1 {
-                faults.push(format!("\"{id}\" follows and stays"));
-            }
-        }
-        for (index, unit) in recipes.units.iter().enumerate() {
-            if holds_the_set_s(recipes, index) && !told.contains(&unit.id.as_str()) {
-                let id = &unit.id;
-                faults.push(format!(
-                    "\"{id}\" holds numbers of the set: name it under follows or stays"
-                ));
-            }
-        }
-        let (givens, _) = Givens::read(&recipes.givens);
-        for need in self.follows.values().flatten() {
-            match need.is_met(&givens) {
-                Ok(true) => {}
-                Ok(false) => faults.push(format!(
-                    "\"{}\" does not hold for the lesson’s own set",
-                    need.holds
-                )),
-                Err(why) => faults.push(why),
+            let name = field.get_ref().as_str();
+            let choice = ["side", "region"].contains(&name);
+            if !choice && myset::field::find(name).is_none() {
+                faults.push((field.span().start, format!("no set has a field \"{name}\"")));
             }
         }
         faults
+    }
+
+    fn faults_of_parts(&self, recipes: &Recipes, head: usize) -> Vec<Fault> {
+        let mut faults = Vec::new();
+        let told = || self.follows.keys().chain(self.stays.keys());
+        for key in told() {
+            let (at, id) = (key.span().start, key.get_ref());
+            if !recipes.units.iter().any(|unit| unit.id == *id) {
+                faults.push((at, format!("the lesson has no part \"{id}\"")));
+            }
+            if self.stays.contains_key(key) && self.follows.contains_key(key) {
+                faults.push((at, format!("\"{id}\" follows and stays")));
+            }
+        }
+        for (index, unit) in recipes.units.iter().enumerate() {
+            let id = &unit.id;
+            if holds_the_set_s(recipes, index) && !told().any(|key| key.get_ref() == id) {
+                let says = "holds numbers of the set: name it under follows or stays";
+                faults.push((head, format!("\"{id}\" {says}")));
+            }
+        }
+        faults
+    }
+
+    fn faults_of_conditions(&self, recipes: &Recipes) -> Vec<Fault> {
+        let (givens, _) = Givens::read(&recipes.givens);
+        let needs = self.follows.iter();
+        let needs = needs.flat_map(|(key, needs)| needs.iter().map(move |need| (key, need)));
+        let told = needs.filter_map(|(key, need)| {
+            let says = match need.is_met(&givens) {
+                Ok(true) => return None,
+                Ok(false) => format!("\"{}\" does not hold for the lesson’s own set", need.holds),
+                Err(why) => why,
+            };
+            Some((key.span().start, says))
+        });
+        told.collect()
     }
 }
 

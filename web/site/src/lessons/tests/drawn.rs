@@ -17,6 +17,11 @@ const NO_PROBLEM: Change<'static> = ("01-one.md", "```problem family\n```\n", ""
 
 /// The page of a lesson by its slug, after changes.
 fn drawn(slug: &str, changes: &[Change<'_>]) -> Page {
+    tried(slug, changes).expect("a lesson that can be drawn")
+}
+
+/// The same, or why it cannot be drawn.
+fn tried(slug: &str, changes: &[Change<'_>]) -> anyhow::Result<Page> {
     let mut changes = changes.to_vec();
     changes.extend([NO_PROBLEM, ("02-two.md", NO_PROBLEM.1, "")]);
     let mut report = Report::default();
@@ -28,7 +33,59 @@ fn drawn(slug: &str, changes: &[Change<'_>]) -> Page {
     let lesson = course.lesson(slug).expect("a lesson of that slug");
     let links = Links::from_page(&lesson.path(), &Edition::at_root(), &names, &asked);
     let drawing = Drawing::new(&course, lesson, &phrases, &families, &links);
-    page(&drawing).expect("a lesson that can be drawn")
+    page(&drawing)
+}
+
+#[test]
+fn what_is_wrong_with_my_set_is_told_with_its_place() {
+    let said = |my_set: &str| {
+        let text = format!("runs-at = \"calc:oscillator\"\n{my_set}");
+        let change = (
+            "01-one.md",
+            "runs-at = \"calc:oscillator\"\n",
+            text.as_str(),
+        );
+        tried("one", &[change])
+            .err()
+            .map_or_else(String::new, |error| error.to_string())
+    };
+    let head = "[my-set]\nown = { if = \"if\" }\n";
+    let all = "[my-set.follows]\nopening = []\nfigure-1 = []\nworked-1 = []\nbackwards = []\n\
+               sideways = []\nwhat-happens = []\n";
+    assert_eq!(said(&format!("{head}{all}")), "");
+    for (my_set, says) in [
+        (
+            format!("{head}{}", all.replace("worked-1 = []\n", "")),
+            "lessons/01-one.md:17:1: [my-set]: \"worked-1\" holds numbers of the set: name it under follows or stays",
+        ),
+        (
+            format!("[my-set]\nown = {{ iff = \"if\" }}\n{all}"),
+            "lessons/01-one.md:18:9: [my-set]: \"iff\" is no input of [given]",
+        ),
+        (
+            format!("[my-set]\nown = {{ if = \"moon\" }}\n{all}"),
+            "lessons/01-one.md:18:14: [my-set]: no set has a field \"moon\"",
+        ),
+        (
+            format!("{head}{all}figure-2 = []\n"),
+            "lessons/01-one.md:26:1: [my-set]: the lesson has no part \"figure-2\"",
+        ),
+        (
+            format!("{head}{all}[my-set.stays]\nworked-1 = \"So it is.\"\n"),
+            "lessons/01-one.md:22:1: [my-set]: \"worked-1\" follows and stays",
+        ),
+        (
+            head.to_owned()
+                + &all.replace(
+                    "worked-1 = []",
+                    "worked-1 = [{ holds = \"if > dial\", says = \"Not so.\" }]",
+                ),
+            "lessons/01-one.md:22:1: [my-set]: \"if > dial\" does not hold for the lesson’s own set",
+        ),
+    ] {
+        let found = said(&my_set);
+        assert!(found.contains(says), "{says}\n{found}");
+    }
 }
 
 fn html(slug: &str) -> String {

@@ -1,8 +1,13 @@
 //! The lessons as they are.
 
+use crate::assets::AssetNames;
+use crate::edition::Edition;
 use crate::families::Families;
 use crate::lessons::course::Course;
+use crate::lessons::render::{Drawing, page};
+use crate::lessons::words::Phrases;
 use crate::lessons::{Counts, Lessons};
+use crate::links::{Asked, Links};
 use crate::report::Report;
 use std::path::{Path, PathBuf};
 
@@ -82,4 +87,26 @@ fn the_glossary_lists_every_term_by_the_alphabet_with_its_lesson() {
     }
     let image = definitions.iter().find(|it| it.id == "image").unwrap();
     assert_eq!(image.lesson.as_ref().unwrap().slug, "the-image");
+}
+
+#[test]
+fn each_problem_says_which_of_how_many_it_is() {
+    let (course, families) = (course(), families());
+    let phrases = Phrases::of_terms(&course.glossary);
+    let lesson = course.lesson("reading-a-dial").expect("lesson 3");
+    let (names, asked) = (AssetNames::default(), Asked::default());
+    let links = Links::from_page(&lesson.path(), &Edition::at_root(), &names, &asked);
+    let drawing = Drawing::new(&course, lesson, &phrases, &families, &links);
+    let page = page(&drawing).expect("a page").main.into_string();
+    let mut rest = page.as_str();
+    for heading in [
+        "<h3 class=\"slip-name\" id=\"heading-metres-and-kilohertz\">Problem 1 of 3</h3>",
+        ">Problem 2 of 3</h3>",
+        ">Problem 3 of 3</h3>",
+        ">Earlier problem 1 of 2</h3>",
+        ">Earlier problem 2 of 2</h3>",
+    ] {
+        let at = rest.find(heading).expect(heading);
+        rest = &rest[at + heading.len()..];
+    }
 }
