@@ -7,7 +7,7 @@ use alloc::{
 };
 
 use crate::units::{
-    Kind, display,
+    Kind,
     parse::{self, ParseError, Rule},
 };
 
@@ -15,6 +15,7 @@ use super::{
     marking::Marking,
     precision::close,
     problem::{Mistake, NumberAnswer},
+    scope::shown,
 };
 
 /// A typed number as it was read.
@@ -36,12 +37,16 @@ pub(super) fn named(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
     nearest.map(told)
 }
 
-/// The only mistake whose answer this is, rounded further than asked.
+/// The only mistake whose answer this is, rounded further than asked; none where it is
+/// the right answer that was rounded away.
 pub(super) fn named_rounded(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
+    if answer.precision.rounded_away(typed, answer.value) {
+        return None;
+    }
     let mut fitting = answer
         .mistakes
         .iter()
-        .filter(|mistake| answer.precision.rounded_too_far(typed, mistake.value));
+        .filter(|mistake| answer.precision.rounded_once(typed, mistake.value));
     match (fitting.next(), fitting.next()) {
         (Some(mistake), None) => Some(told(mistake)),
         _ => None,
@@ -143,8 +148,8 @@ pub(super) fn comma(kind: Kind, typed: &Typed<'_>, other: f64) -> Marking {
     );
     Marking::unclear(format!(
         "That was read as {}. If the comma was meant as a decimal point, type {}.",
-        display::text(kind, typed.value),
-        display::text(kind, other)
+        shown(kind, typed.value),
+        shown(kind, other)
     ))
 }
 

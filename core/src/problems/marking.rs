@@ -10,11 +10,12 @@ use alloc::{
     string::{String, ToString},
 };
 
-use crate::units::{Kind, display, parse};
+use crate::units::{Kind, parse};
 
 use super::{
     diagnosis::{self, Typed},
     problem::{Answer, Choice, NumberAnswer, Part, Problem},
+    scope::shown,
 };
 
 /// How an answer was judged.
@@ -119,7 +120,7 @@ fn mark_number(answer: &NumberAnswer, typed: &str, unit_beside: Option<&str>) ->
         value: reading.value,
         unit: reading.unit,
     };
-    let shown = display::text(answer.kind, reading.value);
+    let shown = shown(answer.kind, reading.value);
     if reading.value <= 0.0 && answer.kind != Kind::Decibels {
         let kind = answer.kind.with_article();
         return Marking::unclear(format!(

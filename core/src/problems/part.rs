@@ -6,7 +6,7 @@ use alloc::{
     vec::Vec,
 };
 
-use crate::units::{Kind, display, parse};
+use crate::units::{Kind, parse};
 
 use super::{
     draw::Draw,
@@ -18,7 +18,7 @@ use super::{
     },
     precision::Precision,
     problem::{Answer, Choice, Mistake, NumberAnswer, Part},
-    scope::{Scope, Value},
+    scope::{Scope, Value, shown},
     text,
 };
 
@@ -88,7 +88,7 @@ impl Filling<'_> {
         Ok(NumberAnswer {
             kind,
             value,
-            text: display::text(kind, rounded),
+            text: shown(kind, rounded),
             precision_text: precision.words(),
             precision,
             unit_buttons: self.form.units.clone(),

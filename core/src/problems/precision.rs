@@ -53,8 +53,16 @@ impl Precision {
         libm::fabs(one - other) > room + slack
     }
 
-    /// Whether `typed` is `value` rounded to one place less than asked: 8.5 for 8.46.
+    /// Whether `typed` is `value` rounded to one place less than asked and still says
+    /// enough: 8.5 for 8.46. A step that is asked is a place of its own, a channel or a
+    /// whole decibel: 1280 kHz is not the channel on 1278, nor 50 dB the answer 54.
     pub fn rounded_too_far(&self, typed: f64, value: f64) -> bool {
+        matches!(self, Precision::Figures(_)) && self.rounded_once(typed, value)
+    }
+
+    /// Whether `typed` is `value` rounded to one place less than asked, which tells what
+    /// somebody worked out even where it is no answer.
+    pub fn rounded_once(&self, typed: f64, value: f64) -> bool {
         let coarser = 10.0 * self.last_place(value);
         close(typed, libm::round(value / coarser) * coarser)
             || self
@@ -216,14 +224,32 @@ mod tests {
         assert!(!three.rounded_too_far(8.0, 8.462_81), "two places less");
         assert!(three.rounded_away(8.0, 8.462_81));
         assert!(!three.rounded_away(8.4, 8.462_81), "cut off, not rounded");
-        assert!(nearest_khz().rounded_too_far(1_670_000.0, 1_669_000.0));
+        assert!(nearest_khz().rounded_once(1_670_000.0, 1_669_000.0));
         assert!(
-            !nearest_khz().rounded_too_far(1_700_000.0, 1_669_000.0),
+            !nearest_khz().rounded_once(1_700_000.0, 1_669_000.0),
             "two places less"
         );
         assert!(nearest_khz().rounded_away(1_700_000.0, 1_669_000.0));
         assert!(!nearest_khz().rounded_away(1_669_100.0, 1_669_000.0));
-        assert!(!nearest_khz().rounded_too_far(1_669_100.0, 1_669_000.0));
+        assert!(!nearest_khz().rounded_once(1_669_100.0, 1_669_000.0));
+    }
+
+    #[test]
+    fn a_step_that_is_asked_is_never_rounded_to_ten_of_it() {
+        let nearest_db = Precision::Nearest {
+            step: 1.0,
+            text: "1 dB".into(),
+        };
+        for (precision, typed, value) in [
+            (nearest_khz(), 1_280e3, 1_278e3),
+            (nearest_khz(), 1_280e3, 1_275e3),
+            (nearest_db.clone(), 50.0, 54.0),
+            (nearest_db, 60.0, 56.0),
+        ] {
+            assert!(!precision.agrees(typed, value));
+            assert!(!precision.rounded_too_far(typed, value), "{typed}");
+            assert!(precision.rounded_away(typed, value), "{typed}");
+        }
     }
 
     #[test]

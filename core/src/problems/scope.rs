@@ -38,11 +38,20 @@ struct Entry {
     written: Option<String>,
 }
 
+/// A number as problems show it: in the unit the trade would use, a depth of modulation
+/// in per cent.
+pub(super) fn shown(kind: Kind, value: f64) -> String {
+    match kind {
+        Kind::Depth => display::text(Kind::Ratio, 100.0 * value) + " %",
+        _ => display::text(kind, value),
+    }
+}
+
 impl Value {
     /// As shown in a sentence: the unit the trade would use, at most seven figures.
     pub fn shown(&self) -> String {
         match self {
-            Value::Number { kind, value } => display::text(*kind, *value),
+            Value::Number { kind, value } => shown(*kind, *value),
             Value::Word(word) => word.clone(),
         }
     }
@@ -114,7 +123,7 @@ impl Scope {
         if let Ok(figures) = form.parse::<u8>() {
             return (1..=7)
                 .contains(&figures)
-                .then(|| display::text(kind, round_to_figures(value, figures)));
+                .then(|| shown(kind, round_to_figures(value, figures)));
         }
         let one = parse::value(kind, &format!("1 {form}"), None).ok()?;
         Some(format!(

@@ -291,6 +291,11 @@ fn the_map_tells_notes_and_senders_apart() {
             .words
             .contains(&["note of ", &pitch, ", by 2 × IF; it moves twice"].concat())
     );
+    let doubled = map("dial=940kHz").words;
+    assert!(
+        doubled.contains("zero beat, no note, by 2 × IF; it moves twice"),
+        "{doubled}"
+    );
     let oscillator = core("oscillator", "648kHz", "470kHz", "above").1;
     let ghost = map("dial=648kHz&sender=1584kHz");
     let pitch = evaluate(&format!(

@@ -3,7 +3,11 @@ use std::sync::LazyLock;
 
 use proptest::prelude::{ProptestConfig, any, prop, prop_assert_eq, proptest};
 
-use super::super::fixture::{oscillator, swing, two_parts};
+use super::super::{
+    Level,
+    fixture::{changed, oscillator, swing, two_parts},
+    generate_with,
+};
 use super::{Marking, Problem, Verdict, mark};
 
 fn marked(problem: &Problem, typed: &str) -> Marking {
@@ -183,6 +187,80 @@ fn rounding_is_judged_fairly_and_explained() {
         Verdict::Wrong,
         "a sum is a sum"
     );
+}
+
+/// A number problem asked to the nearest of a step: the trial family's first level, its
+/// answer and precision put in place.
+fn nearest(asks: &str, kind: &str, step: &str, unit: &str) -> Problem {
+    let asks = format!("asks = \"{asks}\"");
+    let step = format!("{{ nearest = \"{step}\" }}");
+    let units = format!("units = [\"{unit}\"]");
+    let given = format!("kind = \"{kind}\"\nvalues = [\"0.54 %\"]");
+    let family = changed(&[
+        ("asks = \"oscillator?dial={station}&side=above\"", &asks),
+        ("{ nearest = \"1 kHz\" }", &step),
+        ("units = [\"kHz\", \"MHz\"]", &units),
+        (
+            "mistakes = [\"subtracted\", \"twice\", \"nothing-added\"]",
+            "",
+        ),
+        (
+            "kind = \"frequency\"\nvalues = [\"455 kHz\", \"470 kHz\"]",
+            &given,
+        ),
+    ]);
+    generate_with(&family, Level::One, 0, &[("station", "1278 kHz")]).unwrap()
+}
+
+#[test]
+fn a_step_that_is_asked_is_not_rounded_to_the_next_ten() {
+    let channel = nearest("station", "depth", "1 kHz", "kHz");
+    for (typed, verdict) in [
+        ("1278 kHz", Verdict::Right),
+        ("1278.4 kHz", Verdict::Right),
+        ("1280 kHz", Verdict::Wrong),
+        ("1.28 MHz", Verdict::Wrong),
+        ("1277 kHz", Verdict::Wrong),
+    ] {
+        assert_eq!(marked(&channel, typed).verdict, verdict, "{typed}");
+    }
+    let away = marked(&channel, "1280 kHz");
+    assert_eq!(mistake(&away), Some("rounded-away"));
+    assert_eq!(
+        away.says,
+        "That is rounded so far that it says too little. Answer to the nearest 1 kHz."
+    );
+    let down = nearest("station / 1278 kHz * 54 dB", "depth", "1 dB", "dB");
+    assert_eq!(marked(&down, "54 dB").verdict, Verdict::Right);
+    assert_eq!(marked(&down, "50 dB").verdict, Verdict::Wrong);
+}
+
+#[test]
+fn per_cent_is_read_back_as_per_cent() {
+    let deep = nearest("if * 100", "depth", "1 %", "%");
+    for typed in ["54 %", "54 per cent", "0.54"] {
+        let marking = marked(&deep, typed);
+        assert_eq!(marking.verdict, Verdict::Right, "{typed}");
+        assert_eq!(marking.read_as.as_deref(), Some("54 %"), "{typed}");
+        assert_eq!(marking.says, "Right: 54 %.");
+    }
+    let wrong = mark(&deep, 0, "0.54", Some("%"));
+    assert_eq!(wrong.read_as.as_deref(), Some("0.54 %"));
+    assert_eq!(mistake(&wrong), Some("decimal-point"));
+}
+
+#[test]
+fn a_thousand_of_nothing_is_asked_back() {
+    for typed in ["1670k", "1670 K"] {
+        let marking = marked(&oscillator(), typed);
+        assert_eq!(marking.verdict, Verdict::Unclear, "{typed}");
+        assert_eq!(
+            marking.says,
+            format!(
+                "Is k for kilohertz? Type kHz, since k alone only says a thousand (got \"{typed}\")."
+            )
+        );
+    }
 }
 
 #[test]

@@ -224,6 +224,9 @@ fn question(kind: Kind, spelled: &str) -> Option<&'static str> {
         Kind::Frequency if spelled == "M" => {
             Some("is this megahertz or metres? Type MHz or a small m")
         }
+        Kind::Frequency if any_case("k") => {
+            Some("is k for kilohertz? Type kHz, since k alone only says a thousand")
+        }
         Kind::Resistance if small_m && (any_case("m") || any_case("mohm") || any_case("mohms")) => {
             Some("is this megohm or milliohm? Type meg for megohm, or count in ohm")
         }

@@ -82,6 +82,10 @@ pub(super) fn note(model: &Model) -> (String, String) {
         }
     }
     match lowest {
+        Some((note, by)) if note.pitch == 0.0 => (
+            ["zero beat, no note, ", &by].concat(),
+            ["it ", pace(note.pace)].concat(),
+        ),
         Some((note, by)) => (
             ["note of ", &hertz(note.pitch), ", ", &by].concat(),
             ["it ", pace(note.pace)].concat(),
