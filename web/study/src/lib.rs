@@ -19,6 +19,8 @@
 //! into text, a panic marks the page (`body[data-stopped]`), and what was drawn stays.
 
 mod base64url;
+#[cfg(feature = "bench")]
+mod bench;
 mod book;
 mod carrying;
 mod course;

@@ -4,7 +4,7 @@
 use super::row::{Goal, Row};
 use crate::building::rendered;
 use crate::edition::Edition;
-use crate::tools::{Need, install};
+use crate::tools::{CHROMIUM, install};
 use crate::wasm::{Wasm, cargo, compile, target_folder};
 use crate::write::write;
 use anyhow::{Context, Result, bail};
@@ -12,12 +12,6 @@ use serde::Deserialize;
 use std::path::Path;
 use std::process::{Command, Stdio};
 use std::sync::Arc;
-
-/// The browser and its driver.
-const NEEDS: [Need; 2] = [
-    Need::program("chromium", &["chromium", "--version"]),
-    Need::program("chromium-driver", &["chromedriver", "--version"]),
-];
 
 /// A frame at sixty a second, and two of them.
 const MEDIAN: f64 = 0.016;
@@ -33,7 +27,7 @@ struct Figure {
 
 /// Rows of the group `page`.
 pub(super) fn rows(root: &Path) -> Result<Vec<Row>> {
-    install(&NEEDS)?;
+    install(&CHROMIUM)?;
     let wasm = Arc::new(Wasm::bind(&compile(root)?)?.optimised(root)?);
     let site = target_folder(root).join("site-under-test");
     write(&rendered(root, &wasm, &Edition::at_root())?, &site)?;

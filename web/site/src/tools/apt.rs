@@ -13,6 +13,12 @@ pub struct Need {
     pub probe: &'static [&'static str],
 }
 
+/// A browser and its driver, for what is measured in one.
+pub const CHROMIUM: [Need; 2] = [
+    Need::program("chromium", &["chromium", "--version"]),
+    Need::program("chromium-driver", &["chromedriver", "--version"]),
+];
+
 impl Need {
     /// A program found by its own `--version`.
     pub const fn program(package: &'static str, probe: &'static [&'static str]) -> Self {

@@ -6,7 +6,7 @@ mod npm;
 mod path;
 mod python;
 
-pub use apt::{Need, install};
+pub use apt::{CHROMIUM, Need, install};
 pub use npm::{NodeTools, node_tools};
 pub use path::find;
 pub use python::python;

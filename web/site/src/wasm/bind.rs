@@ -1,5 +1,6 @@
 //! Bindings made by wasm-bindgen's own crate, at the version Cargo.lock pins.
 
+use super::compile::compile_alone;
 use crate::page::Figures;
 use anyhow::{Context, Result, bail};
 use std::fs;
@@ -50,6 +51,16 @@ impl Wasm {
             .chain(self.myset.iter_mut())
             .chain(self.numbers.iter_mut())
             .chain(self.api.iter_mut())
+    }
+
+    /// One package compiled by itself and bound as a program named after it, for a bench.
+    ///
+    /// # Errors
+    /// When it does not compile, or wasm-bindgen refuses it.
+    pub(crate) fn alone(root: &Path, package: &str, features: &str) -> Result<Bound> {
+        let file = compile_alone(root, package, features)?;
+        let folder = file.parent().context("it lies in no folder")?;
+        bind(folder, package, Form::Classic)?.optimised(root)
     }
 
     /// Programs of a few bytes, for tests and benchmarks of what stands around them.

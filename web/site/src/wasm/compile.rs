@@ -43,6 +43,17 @@ pub fn compile(root: &Path) -> Result<PathBuf> {
     Ok(programs)
 }
 
+/// Compiles one package by itself, for what is no page's program, and gives its file.
+///
+/// # Errors
+/// As [`compile`].
+pub(super) fn compile_alone(root: &Path, package: &str, features: &str) -> Result<PathBuf> {
+    add_target()?;
+    compile_package(root, package, features)?;
+    let built = target_folder(root).join(TARGET).join(PROFILE);
+    Ok(built.join(format!("{package}.wasm")))
+}
+
 /// Compiles one package as a `cdylib` alone: while a package is an `rlib` as well, cargo
 /// leaves link-time optimisation out, and the wasm is a third larger.
 fn compile_package(root: &Path, package: &str, features: &str) -> Result<()> {

@@ -6,7 +6,7 @@ use crate::tools::{NodeTools, node_tools};
 use crate::wasm::target_folder;
 use anyhow::{Context, Result, bail};
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 impl Wasm {
@@ -16,15 +16,30 @@ impl Wasm {
     /// # Errors
     /// When node or the optimiser cannot be had, or it refuses a program.
     pub fn optimised(mut self, root: &Path) -> Result<Self> {
-        let tools = node_tools(root, NodeTools::Few)?;
-        let optimiser = tools.join("node_modules/binaryen/bin/wasm-opt");
-        let kept = target_folder(root).join("site-tools").join("optimised");
-        fs::create_dir_all(&kept).with_context(|| format!("cannot make {}", kept.display()))?;
+        let (optimiser, kept) = places(root)?;
         for bound in self.all_mut() {
             optimise(bound, &optimiser, &kept)?;
         }
         Ok(self)
     }
+}
+
+impl Bound {
+    /// The same program, optimised as those of the pages are.
+    pub(super) fn optimised(mut self, root: &Path) -> Result<Self> {
+        let (optimiser, kept) = places(root)?;
+        optimise(&mut self, &optimiser, &kept)?;
+        Ok(self)
+    }
+}
+
+/// Where the optimiser is, and what it made before.
+fn places(root: &Path) -> Result<(PathBuf, PathBuf)> {
+    let tools = node_tools(root, NodeTools::Few)?;
+    let optimiser = tools.join("node_modules/binaryen/bin/wasm-opt");
+    let kept = target_folder(root).join("site-tools").join("optimised");
+    fs::create_dir_all(&kept).with_context(|| format!("cannot make {}", kept.display()))?;
+    Ok((optimiser, kept))
 }
 
 fn optimise(bound: &mut Bound, optimiser: &Path, kept: &Path) -> Result<()> {

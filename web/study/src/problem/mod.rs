@@ -12,4 +12,6 @@ mod on_paper;
 mod paper;
 mod slips;
 
+#[cfg(feature = "bench")]
+pub(crate) use family::open as open_family;
 pub(crate) use slips::Slips;
