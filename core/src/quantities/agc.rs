@@ -111,6 +111,8 @@ mod tests {
         let (r, c, loop_gain) = (1e6, 0.1e-6, 9.0);
         let (mut control, input, step) = (0.0, 10.0, 1e-7);
         let closed = closed_loop_time_constant(Resistance::ohm(r), Capacitance::f(c), loop_gain);
+        // 1 MΩ · 0.1 µF / (1 + 9), three roundings away.
+        assert!((closed.to_ms() - 10.0).abs() < 10.0 * 2.0 * f64::EPSILON);
         let steps = libm::round(closed.to_s() / step) as u32;
         for _ in 0..steps {
             // Decibels of gain taken off, driven by what is left at the detector.

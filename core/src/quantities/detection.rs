@@ -167,6 +167,7 @@ pub fn detector_audio_limit(load: Resistance, across: Capacitance, depth: Depth)
 #[cfg(test)]
 mod tests {
     use super::*;
+    use alloc::string::ToString;
 
     #[test]
     fn no_capacitor_to_speak_of_follows_anything() {
@@ -233,6 +234,11 @@ mod tests {
                 audio: large,
                 steady: small
             })
+        );
+        assert_eq!(
+            detector_load_limit(large, small).unwrap_err().to_string(),
+            "r-ac must not be above r-dc, since what follows the coupling capacitor only lowers \
+             the load (got 200 kΩ and 100 kΩ)"
         );
         assert_eq!(detector_load_limit(small, small), Ok(Depth::new(1.0)));
     }

@@ -227,6 +227,7 @@ pub fn three_tone_depth(tones: [Depth; 3]) -> Result<Depth, ModulationError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use alloc::string::ToString;
 
     #[test]
     fn sidebands_lie_alike_on_both_sides() {
@@ -278,6 +279,55 @@ mod tests {
             too_deep,
             Err(ModulationError::Overmodulated(Depth::new(1.1)))
         );
+    }
+
+    /// From 1 to 2 a float moves by steps of its epsilon, so these sums are exact.
+    #[test]
+    fn three_tones_may_pass_fullness_by_their_rounding_alone() {
+        let with = |extra: f64| three_tone_depth([0.5, 0.5, extra].map(Depth::new));
+        assert!(with(0.0).is_ok());
+        assert!(with(4.0 * f64::EPSILON).is_ok());
+        assert!(with(5.0 * f64::EPSILON).is_err());
+    }
+
+    #[test]
+    fn the_envelope_swings_by_the_depth_as_a_cosine_does() {
+        // cos 60° = 1/2 and cos 90° = 0: 1 + m/2 and 1.
+        for (turns, expected) in [(1.0 / 6.0, 1.4), (0.25, 1.0), (1.0 / 3.0, 0.6), (1.0, 1.8)] {
+            let got = envelope(Depth::new(0.8), turns);
+            // An angle up to 2π is rounded by 2^-51, and a few operations follow.
+            assert!(
+                (got - expected).abs() < 4.0 * f64::EPSILON,
+                "{turns}: {got}"
+            );
+        }
+    }
+
+    #[test]
+    fn each_refusal_says_the_rule_and_the_values() {
+        let v = Voltage::v;
+        for (error, sentence) in [
+            (
+                sideband_lower(Frequency::khz(4.0), Frequency::khz(5.0)).unwrap_err(),
+                "audio must be below the carrier, or there is no lower sideband (got 5 kHz on \
+                 4 kHz)",
+            ),
+            (
+                modulation_depth(v(1.0), v(2.0)).unwrap_err(),
+                "e-min must not be above e-max (got 2 V and 1 V)",
+            ),
+            (
+                modulation_depth(v(0.0), v(0.0)).unwrap_err(),
+                "e-max must be above zero (got 0 V)",
+            ),
+            (
+                three_tone_depth([0.5; 3].map(Depth::new)).unwrap_err(),
+                "m1, m2 and m3 together must not be above 1, or the peaks overmodulate when they \
+                 meet (got 1.5)",
+            ),
+        ] {
+            assert_eq!(error.to_string(), sentence);
+        }
     }
 
     #[test]

@@ -190,6 +190,7 @@ mod tests {
             ("1", 22),
             ("1", 23),
             ("123456789012345678", -30),
+            ("90071992547409915", -1), // rounds up to 2^53, one digit more than fits
             ("0", 0),
             ("000455", 3),
         ];
@@ -204,6 +205,11 @@ mod tests {
         assert_eq!(from_decimal(b"1", i64::from(i32::MAX)), f64::INFINITY);
         assert_eq!(from_decimal(b"1", i64::from(i32::MIN)), 0.0);
         assert_eq!(from_decimal(b"0", i64::from(i32::MAX)), 0.0);
+        // Six hundred digits hold the number up against so small a power.
+        assert_eq!(
+            from_decimal(&[b'1'; 600], -800),
+            1.111_111_111_111_111_1e-201
+        );
     }
 
     #[test]

@@ -1,8 +1,9 @@
 //! Every named unit, made and read.
 
+use super::parse::{self, LONGEST, Rule};
 use super::{
-    Capacitance, Decibels, Depth, Frequency, Inductance, Kind, Power, Ratio, Resistance, Voltage,
-    Wavelength,
+    Capacitance, Conductance, Decibels, Depth, Duration, Frequency, Inductance, Kind, Power, Ratio,
+    Resistance, Voltage, Wavelength,
 };
 use alloc::string::ToString;
 
@@ -30,6 +31,11 @@ fn units_are_made_to_the_nearest_si_value() {
         (Power::w(4.5).to_w(), 4.5),
         (Power::mw(50.0).to_w(), 50e-3),
         (Power::kw(50.0).to_w(), 50e3),
+        (Conductance::siemens(0.002).to_siemens(), 0.002),
+        (Conductance::milliampere_per_volt(7.5).to_siemens(), 7.5e-3),
+        (Duration::s(0.1).to_s(), 0.1),
+        (Duration::ms(100.0).to_s(), 100e-3),
+        (Duration::us(50.0).to_s(), 50e-6),
         (Decibels::db(6.0).to_db(), 6.0),
         (Ratio::new(100.0).value(), 100.0),
         (Depth::new(0.3).fraction(), 0.3),
@@ -56,6 +62,12 @@ fn units_are_read_as_they_were_made() {
         (Voltage::uv(5.0).to_uv(), 5.0),
         (Power::mw(50.0).to_mw(), 50.0),
         (Power::kw(50.0).to_kw(), 50.0),
+        (
+            Conductance::milliampere_per_volt(7.5).to_milliampere_per_volt(),
+            7.5,
+        ),
+        (Duration::ms(100.0).to_ms(), 100.0),
+        (Duration::us(50.0).to_us(), 50.0),
         (Depth::percent(30.0).to_percent(), 30.0),
     ] {
         assert!(
@@ -93,9 +105,27 @@ fn decibels_are_of_voltage_ratios() {
 }
 
 #[test]
+fn decibels_of_powers_are_half_as_many() {
+    for (db, ratio) in [(0.0, 1.0), (10.0, 10.0), (-20.0, 0.01)] {
+        assert_eq!(Decibels::db(db).to_power_ratio().value(), ratio);
+        assert_eq!(Decibels::from_power_ratio(Ratio::new(ratio)).to_db(), db);
+    }
+}
+
+#[test]
 fn wave_and_frequency_turn_into_each_other() {
     assert_eq!(Wavelength::m(1.0).to_frequency().to_hz(), 299_792_458.0);
     assert_eq!(Frequency::hz(1.0).to_wavelength().to_m(), 299_792_458.0);
+}
+
+#[test]
+fn a_text_is_read_up_to_the_longest_there_may_be() {
+    let typed = |length| alloc::format!("{:0>length$} kHz", 455, length = length - 4);
+    assert_eq!(parse::frequency(&typed(LONGEST)), Ok(Frequency::khz(455.0)));
+    for length in [LONGEST + 1, LONGEST + 2, 10 * LONGEST] {
+        let refused = parse::frequency(&typed(length)).map_err(|error| error.rule());
+        assert_eq!(refused, Err(Rule::TooLong));
+    }
 }
 
 #[test]

@@ -73,6 +73,19 @@ mod tests {
         }
     }
 
+    /// Long wave from 148.5 to 283.5 kHz and medium wave from 526.5 to 1606.5 kHz
+    /// [ITU Radio Regulations, Article 5, Region 1].
+    #[test]
+    fn the_edges_of_a_band_are_inside() {
+        let at = |khz| place_of_intermediate(Frequency::khz(khz), Region::One);
+        for edge in [148.5, 283.5] {
+            assert_eq!(at(edge), IntermediatePlace::InsideLongWave, "{edge} kHz");
+        }
+        for edge in [526.5, 1606.5] {
+            assert_eq!(at(edge), IntermediatePlace::InsideMediumWave, "{edge} kHz");
+        }
+    }
+
     #[test]
     fn region_2_ends_medium_wave_higher() {
         let at = |region| place_of_intermediate(Frequency::khz(1650.0), region);

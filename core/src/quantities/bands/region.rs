@@ -54,6 +54,7 @@ impl Region {
 #[cfg(test)]
 mod tests {
     use super::Region;
+    use alloc::format;
 
     #[test]
     fn numbers_and_regions_are_the_same_list() {
@@ -62,5 +63,12 @@ mod tests {
         }
         assert_eq!(Region::from_number(0), None);
         assert_eq!(Region::from_number(4), None);
+    }
+
+    #[test]
+    fn sentences_name_a_region_by_its_number() {
+        for region in Region::ALL {
+            assert_eq!(region.name(), format!("Region {}", region.number()));
+        }
     }
 }

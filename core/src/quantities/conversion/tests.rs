@@ -6,6 +6,7 @@ use super::{
     sum, whistle,
 };
 use crate::units::{Frequency, Ratio, Wavelength};
+use alloc::string::ToString;
 use proptest::prelude::{
     ProptestConfig, Strategy, prop_assert, prop_assert_eq, prop_assume, proptest,
 };
@@ -14,6 +15,38 @@ const SIDES: [Side; 2] = [Side::Above, Side::Below];
 
 fn khz(value: f64) -> Frequency {
     Frequency::khz(value)
+}
+
+#[test]
+fn each_refusal_names_its_parameter_and_says_the_rule() {
+    let f = khz(470.0);
+    for (error, parameter, sentence) in [
+        (
+            oscillator(khz(400.0), f, Side::Below).unwrap_err(),
+            "dial",
+            "with the oscillator below, dial must be above the IF (got dial 400 kHz, IF 470 kHz)",
+        ),
+        (
+            image(khz(940.0), f, Side::Below).unwrap_err(),
+            "dial",
+            "with the oscillator below, dial must not be twice the IF: its image is at 0 Hz \
+             (got dial 940 kHz, IF 470 kHz)",
+        ),
+        (
+            dial(khz(400.0), f, Side::Above).unwrap_err(),
+            "oscillator",
+            "with the oscillator above, oscillator must be above the IF \
+             (got oscillator 400 kHz, IF 470 kHz)",
+        ),
+        (
+            frequency_ratio(khz(500.0), khz(500.0)).unwrap_err(),
+            "f-high",
+            "f-high must be above f-low (got f-low 500 kHz, f-high 500 kHz)",
+        ),
+    ] {
+        assert_eq!(error.parameter(), parameter);
+        assert_eq!(error.to_string(), sentence);
+    }
 }
 
 #[test]

@@ -1,4 +1,5 @@
 use super::*;
+use alloc::string::ToString;
 
 /// Decibels of half power, as a width "at 3 dB" means it.
 const HALF_POWER: f64 = 3.010_299_956_639_812;
@@ -81,6 +82,52 @@ fn outside_the_narrow_band_it_refuses() {
         .bandwidth(f0, db(40.0))
         .unwrap_err();
     assert!(matches!(wide, NarrowBandError::TooWide(_)));
+}
+
+/// With k towards 0 each side is a single circuit: both together weaken by 1 + x², x being
+/// Q·2δ/f0. Doubling that at x = 1 is 20·log10 2 decibels.
+#[test]
+fn hardly_coupled_sides_are_two_single_circuits() {
+    let f0 = Frequency::khz(400.0);
+    let pair = CoupledPair::new(100.0, 100.0, 1e-9);
+    for x in [1.0, 2.0, 3.0] {
+        let f = Frequency::hz(f0.to_hz() * (1.0 + x / 200.0));
+        let expected = 20.0 * libm::log10(1.0 + x * x);
+        let got = pair.attenuation(f, f0).unwrap().to_db();
+        // k·Q is 1e-7 and counts by its square; the rest are roundings.
+        close(got, expected, 1e-12 * expected, "two circuits");
+    }
+}
+
+/// At critical coupling, Q 5 and k 0.2, a drop of 1 + e in power is as wide as
+/// √(2·√e/Q²) of f0: half of it, where the narrow band ends, for √e = 25/8.
+#[test]
+fn a_width_is_refused_from_half_the_tuned_frequency() {
+    let pair = CoupledPair::new(5.0, 5.0, 0.2);
+    let last = 10.0 * libm::log10(1.0 + (25.0_f64 / 8.0) * (25.0 / 8.0));
+    let width = |drop: f64| pair.fractional_bandwidth(db(drop));
+    let just = width(last - 1e-6).unwrap();
+    close(just, 0.5, 1e-7, "just narrow enough");
+    assert!(width(last + 1e-6).is_err());
+}
+
+#[test]
+fn each_refusal_says_the_rule_and_the_values() {
+    let f0 = Frequency::khz(455.0);
+    let pair = CoupledPair::new(5.0, 5.0, 0.2);
+    let far = pair.attenuation(Frequency::khz(600.0), f0).unwrap_err();
+    assert_eq!(
+        far.to_string(),
+        "the narrow-band form holds within a quarter of the tuned frequency: 600 kHz is too far \
+         from 455 kHz"
+    );
+    let wide = pair.bandwidth(f0, db(40.0)).unwrap_err();
+    // √e is √9999, so √(0.08·√9999) = 2.83.
+    assert_eq!(
+        wide.to_string(),
+        "the narrow-band form holds for widths up to half the tuned frequency: this one would be \
+         2.83 times it"
+    );
 }
 
 #[test]

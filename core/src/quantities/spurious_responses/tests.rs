@@ -95,13 +95,43 @@ fn an_image_on_medium_wave_names_its_channel() {
     assert_eq!(hit.band.name, "medium wave");
     assert_eq!(image.channel(Region::Two).unwrap().beat, khz(0.0));
     assert!(image.is_within(khz(526.5), khz(1606.5)));
+    assert!(image.is_within(khz(1540.0), khz(1540.0)));
+    assert!(!image.is_within(khz(526.5), khz(1539.0)));
+    assert!(!image.is_within(khz(1541.0), khz(1606.5)));
     let breakthrough = found[1];
     assert_eq!(breakthrough.kind, ResponseKind::Breakthrough);
+    assert_eq!(
+        (breakthrough.sign, breakthrough.by_sum),
+        (Sign::Plus, false)
+    );
     assert!(breakthrough.channel(Region::One).is_none());
     assert!(matches!(
         breakthrough.place(Region::One),
         Place::Allocated(_)
     ));
+}
+
+/// With the oscillator at 4/3 of the IF a third of the IF is the station's own place, and with
+/// it at 5/3 both ways of order 3 meet: the lower order stands first, then the lower harmonic
+/// of the oscillator.
+#[test]
+fn at_one_place_the_lower_order_stands_first() {
+    let at = |dial: f64| {
+        responses(khz(dial), khz(300.0), Side::Above, 3)
+            .unwrap()
+            .into_iter()
+            .filter(|found| found.frequency == khz(100.0))
+            .map(|found| (found.order(), found.oscillator_harmonic))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(at(100.0), [(2, 1), (3, 0)]);
+    assert_eq!(at(200.0), [(3, 0), (3, 1)]);
+}
+
+#[test]
+fn a_harmonic_of_the_if_lies_at_a_multiple_of_it() {
+    let third = if_harmonic(khz(1370.0), IF, 3);
+    assert_eq!((third.at, third.beat), (khz(1365.0), khz(5.0)));
 }
 
 #[test]

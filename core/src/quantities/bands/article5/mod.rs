@@ -112,6 +112,20 @@ mod tests {
         }
     }
 
+    /// As a sentence goes on: in small letters, and no two services alike.
+    #[test]
+    fn each_service_has_words_of_its_own() {
+        let listed = || Region::ALL.into_iter().flat_map(allocations);
+        for one in listed().flat_map(|row| row.services) {
+            let name = one.name();
+            assert!(name.starts_with(|first: char| first.is_ascii_lowercase()));
+            for other in listed().flat_map(|row| row.services) {
+                assert_eq!(name == other.name(), one == other, "{one:?} {other:?}");
+            }
+        }
+        assert_eq!(Service::Broadcasting.name(), "broadcasting");
+    }
+
     #[test]
     fn outside_the_table_nothing_is_listed() {
         for khz in [1.0, 99.9, 30_000.0, 1e6] {
