@@ -68,3 +68,22 @@ pub const HARMONIC: Range = Range::new(2.0, 10.0);
 pub const OSCILLATOR_HARMONIC: Range = Range::new(0.0, 10.0);
 /// The harmonic of the signal in a spurious response.
 pub const SIGNAL_HARMONIC: Range = Range::new(1.0, 10.0);
+
+#[cfg(test)]
+mod tests {
+    use super::{DECIBELS, RADIO, WAVELENGTH};
+    use crate::units::Frequency;
+
+    #[test]
+    fn the_wavelengths_are_those_of_the_frequencies() {
+        let metres = |hertz| Frequency::hz(hertz).to_wavelength().to_m();
+        assert_eq!(WAVELENGTH.least, metres(RADIO.most));
+        assert_eq!(WAVELENGTH.most, metres(RADIO.least));
+    }
+
+    #[test]
+    fn a_gain_may_be_as_large_as_a_loss() {
+        assert!(DECIBELS.contains(-DECIBELS.most) && DECIBELS.contains(DECIBELS.most));
+        assert!(!DECIBELS.contains(2.0 * DECIBELS.most) && !DECIBELS.contains(f64::NAN));
+    }
+}

@@ -22,6 +22,7 @@ fn units_are_made_to_the_nearest_si_value() {
         (Capacitance::uf(8.0).to_f(), 8e-6),
         (Capacitance::nf(2.0).to_f(), 2e-9),
         (Capacitance::pf(365.0).to_f(), 365e-12),
+        (Capacitance::jar(900.0).to_f(), 1e-6),
         (Resistance::ohm(330.0).to_ohm(), 330.0),
         (Resistance::kilohm(47.0).to_ohm(), 47e3),
         (Resistance::megohm(0.5).to_ohm(), 0.5e6),
@@ -84,6 +85,8 @@ fn units_are_shown_in_the_trades_unit() {
         (Wavelength::m(250.0).to_string(), "250 m"),
         (Inductance::uh(175.0).to_string(), "175 µH"),
         (Capacitance::pf(365.0).to_string(), "365 pF"),
+        // 10 000 cm of capacitance: 10⁹/c² F, c being 299 792 458 m/s.
+        (Capacitance::cm(10_000.0).to_string(), "11.1265 nF"),
         (Resistance::kilohm(47.0).to_string(), "47 kΩ"),
         (Voltage::mv(60.0).to_string(), "60 mV"),
         (Power::kw(50.0).to_string(), "50 kW"),
@@ -126,6 +129,12 @@ fn a_text_is_read_up_to_the_longest_there_may_be() {
         let refused = parse::frequency(&typed(length)).map_err(|error| error.rule());
         assert_eq!(refused, Err(Rule::TooLong));
     }
+}
+
+#[test]
+fn sizes_that_few_parts_have_are_read_too() {
+    assert_eq!(parse::value(Kind::Wavelength, "75 cm", None), Ok(0.75));
+    assert_eq!(parse::value(Kind::Inductance, "500 nH", None), Ok(500e-9));
 }
 
 #[test]

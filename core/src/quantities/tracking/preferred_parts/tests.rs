@@ -108,3 +108,19 @@ fn aligning_again_wins_back_most_of_what_rounding_costs() {
         assert!(cost.exact.to_hz() < left && left < lost, "{cost:?}");
     }
 }
+
+/// 460 pF lies between 390 and 470 pF, 31 pF between 27 and 33 pF.
+#[test]
+fn padder_and_trimmer_become_the_nearest_made() {
+    let wanted = OscillatorParts {
+        padder: Capacitance::pf(460.0),
+        trimmer: Capacitance::pf(31.0),
+        ..exact(Arrangement::AcrossCoil)
+    };
+    let made = OscillatorParts {
+        padder: Capacitance::pf(470.0),
+        trimmer: Capacitance::pf(33.0),
+        ..wanted
+    };
+    assert_eq!(preferred_parts(&wanted, Series::E12), made);
+}
