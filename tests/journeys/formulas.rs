@@ -79,7 +79,7 @@ async fn a_formula_can_be_linked_to_and_reached_by_keyboard() -> Result<()> {
 }
 
 /// The text of a PDF, a page each.
-fn pages(pdf: &[u8]) -> Result<Vec<String>> {
+pub(crate) fn pages(pdf: &[u8]) -> Result<Vec<String>> {
     let mut reader = Command::new("pdftotext")
         .args(["-layout", "-", "-"])
         .stdin(Stdio::piped())

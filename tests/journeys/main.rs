@@ -1,6 +1,7 @@
 //! Journeys through the built site in browsers, one file for each part of it.
 
 mod budgets;
+mod check;
 mod elsewhere;
 mod every_page;
 mod formulas;
@@ -12,4 +13,5 @@ mod my_set;
 mod offline;
 mod place;
 mod portable;
+mod practice;
 mod search;

@@ -2,6 +2,7 @@
 
 use crate::lesson::{figure, problem};
 use crate::lookup;
+use crate::practice;
 use anyhow::{Context, Result, ensure};
 use checks::built::{Unpacked, portable_files};
 use checks::{Engine, Window, journey};
@@ -81,6 +82,21 @@ async fn a_lesson_is_alive_without_a_host() -> Result<()> {
             let next = visit.text("#next-step .what").await?;
             ensure!(next.starts_with("Continue: lesson 2, "), "{next}");
             Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn practice_works_without_a_host() -> Result<()> {
+    for engine in Engine::ALL {
+        let unpacked = Unpacked::for_engine(engine)?;
+        journey(engine, Window::PHONE, async |visit| {
+            visit.browser.goto(unpacked.url("practice/")).await?;
+            visit.ready().await?;
+            visit.click("#begin").await?;
+            practice::answer_rightly(&visit).await
         })
         .await?;
     }

@@ -50,7 +50,7 @@ const PRESSED: &str = "
     const least = arguments[1];
     return [...document.querySelectorAll(arguments[0])]
         .filter((element) => element.checkVisibility({ visibilityProperty: true }))
-        .filter((element) => !element.matches('.visually-hidden, label input[type=radio]'))
+        .filter((element) => !element.matches('.visually-hidden, label input:is([type=radio], [type=checkbox])'))
         .map((element) => {
             const { width, height } = element.getBoundingClientRect();
             return { what: element.outerHTML.slice(0, 160), width, height };
@@ -59,7 +59,7 @@ const PRESSED: &str = "
 
 /// Everything of that kind.
 const ALL_PRESSED: &str = "button, summary, select, input, nav a, a.next-step, a.door, \
-    label:has(> input[type=radio])";
+    label:has(> input:is([type=radio], [type=checkbox]))";
 
 impl Visit {
     /// The place of the first element that a CSS selector finds.

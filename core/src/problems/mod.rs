@@ -4,9 +4,10 @@
 //! same one for ever for the same family, revision, level and seed. [`mark`] judges
 //! what a learner typed and names the mistake that fits. A [`Sitting`] keeps which
 //! hint comes next and whether the working may be seen. A [`Standing`] says when a family
-//! comes back, and a [`session`] which are practised together. A [`ProblemCode`] reopens a
-//! problem, number for number.
+//! comes back, and a [`session`] which are practised together. [`before_after`] says which
+//! form of the check comes when. A [`ProblemCode`] reopens a problem, number for number.
 
+pub mod before_after;
 pub mod check;
 mod check_draws;
 pub mod code;

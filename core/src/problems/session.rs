@@ -49,7 +49,7 @@ pub fn session(candidates: &[Candidate], today: Day, most: usize, seed: u32) -> 
     let mut draw = Draw::new("session", 1, Level::One, seed);
     let mut order: Vec<usize> = (0..candidates.len()).collect();
     draw.shuffle(&mut order);
-    order.sort_by_key(|&place| urgency(&candidates[place], today));
+    let order = ranked(&order, |place| urgency(&candidates[place], today));
     let lesson = |place: usize| candidates[place].lesson;
     let chosen = evened(chosen(&order, candidates, most), lesson);
     mixed(chosen, lesson)
@@ -59,6 +59,17 @@ pub fn session(candidates: &[Candidate], today: Day, most: usize, seed: u32) -> 
             level: candidates[candidate].standing.leitner_box.level(),
         })
         .collect()
+}
+
+/// The same in the order of their ranks; equals keep theirs. A few dozen at most are ranked
+/// here, and the standard library's sort would weigh more than the rest of this module.
+fn ranked<Rank: Ord>(places: &[usize], rank: impl Fn(usize) -> Rank) -> Vec<usize> {
+    let mut ranked: Vec<usize> = Vec::with_capacity(places.len());
+    for &place in places {
+        let after = ranked.iter().position(|&it| rank(it) > rank(place));
+        ranked.insert(after.unwrap_or(ranked.len()), place);
+    }
+    ranked
 }
 
 /// What comes first: the wanted, then the due, then the lower box. Families that nobody
@@ -89,8 +100,8 @@ fn chosen(order: &[usize], candidates: &[Candidate], most: usize) -> Vec<usize> 
             taken.push(place);
         }
     }
-    taken.sort_by_key(|place| order.iter().position(|it| it == place));
-    taken
+    let in_order = order.iter().filter(|place| taken.contains(place));
+    in_order.copied().collect()
 }
 
 /// Drops the least urgent of a lesson that has more than its share: the others, and one.

@@ -74,8 +74,8 @@ async fn answer(visit: &Visit, typed: &str) -> Result<String> {
     visit.text(MARKING).await
 }
 
-/// What the notebook tells of a family.
-async fn tally(visit: &Visit, family: &str) -> Result<Value> {
+/// What the notebook tells of a family: `[right,wrong,box,due,{mistake:times}]`.
+pub(crate) async fn tally(visit: &Visit, family: &str) -> Result<Value> {
     let notebook = "return localStorage.getItem('before-the-bench:notebook') ?? '{}'";
     let notebook: Value = serde_json::from_str(&visit.script::<String>(notebook).await?)?;
     Ok(notebook["problems"][family].clone())
@@ -113,7 +113,7 @@ pub(crate) async fn worked(visit: &Visit, address: &str, family: &str) -> Result
             .await;
         marked.with_context(|| format!("{}: {said}", mistake.id))?;
         ensure!(said.contains(&mistake.says), "{}: {said:?}", mistake.id);
-        let counted = &tally(visit, family).await?["mistakes"][&mistake.id];
+        let counted = &tally(visit, family).await?[4][&mistake.id];
         ensure!(counted == 1, "{} is tallied {counted} times", mistake.id);
     }
 
@@ -127,9 +127,10 @@ pub(crate) async fn worked(visit: &Visit, address: &str, family: &str) -> Result
         let read = format!("Read as {}.", right.text);
         ensure!(said.contains(&read), "{typed:?} is told as {said:?}");
     }
+    ensure!(tally(visit, family).await?[0] == 1, "not tallied as right");
     ensure!(
-        tally(visit, family).await?["right"] == 1,
-        "not tallied as right"
+        tally(visit, family).await?[2] == 1,
+        "with mistakes on the way the family stays in the first box"
     );
     let steps = visit.text("section.problem .desk .steps").await?;
     for step in &drawn.problem.parts[0].steps {

@@ -21,6 +21,7 @@ pub mod lessons;
 pub mod lighthouse;
 pub mod links;
 pub mod mime;
+pub mod mistake_names;
 pub mod page;
 pub mod page_files;
 pub mod pages;

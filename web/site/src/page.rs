@@ -18,9 +18,13 @@ pub enum Program {
     Search,
 }
 
-/// The figures that a page brings alive: those of one group, or all.
+/// The figures that a page brings alive: those of one group, or all; or none.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Figures {
+    /// No figure and no problem: the first page and the course.
+    None,
+    /// No figure: the pages of practice.
+    Practice,
     /// One group alone.
     Of(Group),
     /// Every group.
@@ -29,7 +33,9 @@ pub enum Figures {
 
 impl Figures {
     /// What each build of the program brings: (its name, the figures, features of `study`).
-    pub const BUILDS: [(&str, Self, &str); 9] = [
+    pub const BUILDS: [(&str, Self, &str); 11] = [
+        ("study-shelf", Self::None, ""),
+        ("study-practice", Self::Practice, "practice"),
         (
             "study-frequencies",
             Self::Of(Group::Frequencies),
@@ -50,7 +56,7 @@ impl Figures {
         ),
         ("study-detection", Self::Of(Group::Detection), "detection"),
         ("study-tracking", Self::Of(Group::Tracking), "tracking"),
-        ("study", Self::All, "default"),
+        ("study", Self::All, "all-figures"),
     ];
 
     /// The least that brings all these figures; a page without any takes the first group.

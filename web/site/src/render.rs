@@ -7,7 +7,7 @@ use crate::inspection::inspect;
 use crate::links::{Asked, Links};
 use crate::page::{Figures, Page, file_of};
 use crate::sources::Sources;
-use crate::{pages, shell};
+use crate::{mistake_names, pages, shell};
 use anyhow::{Result, bail};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -46,6 +46,9 @@ pub fn render(sources: &Sources, edition: &Edition) -> Result<Files> {
     for (name, bytes) in sources.content.families.files(edition.is_portable())? {
         assets.add(&name, bytes);
     }
+    let portable = edition.is_portable();
+    let names = mistake_names::asset(&sources.content, portable)?;
+    assets.add(mistake_names::asset_name(portable), names);
     let site = Site {
         content: &sources.content,
         edition,

@@ -19,8 +19,9 @@ const THEME_COLOURS: [(&str, &str); 2] = [("light", "#efe5d0"), ("dark", "#0e111
 const HEADING_FACE: &str = "besley-semibold-latin.woff2";
 
 /// The tabs at the head of each page: (path, words). Only pages that exist stand here.
-const TABS: [(&str, &str); 3] = [
+const TABS: [(&str, &str); 4] = [
     ("lessons/", "Lessons"),
+    ("practice/", "Practice"),
     ("lookup/", "Look up"),
     ("about/", "About"),
 ];

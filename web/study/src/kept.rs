@@ -6,6 +6,7 @@ use crate::dom::{Result, by_id, document, made, prepend};
 use crate::notebook::Notebook;
 use crate::place::Place;
 use crate::storage::Browser;
+use superhet::problems::schedule::Day;
 use web_sys::Event;
 
 /// What other scripts of the page hear when something was written, or found written.
@@ -151,8 +152,14 @@ pub(crate) fn note(text: &str) -> Result<()> {
     prepend(&main, &note)
 }
 
-/// Today, by this device's clock and calendar.
+/// Today, by this device's clock and calendar, as it is kept.
 pub(crate) fn today() -> String {
     let now = js_sys::Date::new_0();
     day::kept(now.get_full_year(), now.get_month() + 1, now.get_date())
+}
+
+/// Today as a number.
+pub(crate) fn today_number() -> Day {
+    let now = js_sys::Date::new_0();
+    day::number(now.get_full_year(), now.get_month() + 1, now.get_date())
 }

@@ -13,6 +13,7 @@
 //! | `section[data-problem]` with `[data-number]`, `[data-family]` (where its family is found) and `[data-seed]` (of the one on paper) | a problem that is marked, once its family has been fetched |
 //! | `article[data-lesson]`, which holds the slug | a lesson to tick |
 //! | `li[data-lesson]` with `p.ticked` on the course page | a ticked line |
+//! | `#choose`, `#round`, `#notebook` and the rest of the practice page | a round of problems, and the notebook |
 //! | `#course`, `#next-step` and `#place…` on the first page | what comes next, and "take my place with me" |
 //!
 //! Nothing it does may take the page down: an error turns the part it came from back
@@ -35,7 +36,10 @@ mod nasty_input;
 mod notebook;
 mod page;
 mod place;
+#[cfg_attr(not(feature = "practice"), path = "no_practice.rs")]
+mod practice;
 mod prediction;
+#[cfg_attr(not(feature = "problems"), path = "no_problems.rs")]
 mod problem;
 mod stop;
 mod storage;

@@ -8,6 +8,7 @@ use crate::figure::LiveFigure;
 use crate::kept::{Kept, note};
 use crate::listener::Listener;
 use crate::place::Place;
+use crate::practice::Practice;
 use crate::prediction::Prediction;
 use crate::problem::Slips;
 use crate::stop::stop;
@@ -32,6 +33,7 @@ struct Page {
     figures: Vec<LiveFigure>,
     predictions: Vec<Prediction>,
     problems: Slips,
+    practice: Practice,
     ticks: Vec<Tick>,
     _listeners: Vec<Listener>,
 }
@@ -56,8 +58,10 @@ const PARTS: [(Part, &str); 4] = [
 /// Finds what the page holds and makes ready to bring it alive.
 pub(crate) fn start() -> Result<()> {
     std::panic::set_hook(Box::new(|_| stop()));
+    let kept = Kept::open()?;
     let page = Page {
-        kept: Kept::open()?,
+        practice: Practice::find(&kept)?,
+        kept,
         carrying: Carrying::default(),
         waiting: found()?,
         figures: Vec::new(),
@@ -139,7 +143,10 @@ pub(crate) fn near(element: &Element) {
 
 /// A family that was asked for has come, or the reason why it has not.
 pub(crate) fn family_came(address: &str, text: core::result::Result<&str, &str>, on_screen: bool) {
-    with_page(|page| page.problems.came(address, text, on_screen));
+    with_page(|page| {
+        page.problems.came(address, text, on_screen)?;
+        page.practice.came(address, text, &page.kept)
+    });
 }
 
 fn handle(event: &Event, answer: impl Fn(&mut Page, &Element) -> Result<()>) {
@@ -206,11 +213,17 @@ impl Page {
             Some(input) => self.carrying.read_file(input, &self.kept, |text| {
                 with_page(|page| page.carrying.offer(Place::from_file(&text), &page.kept));
             }),
-            None => Ok(()),
+            None => {
+                self.practice.change()?;
+                self.practice.show(&self.kept)
+            }
         }
     }
 
     fn submit(&mut self, target: &Element) -> Result<()> {
+        if self.practice.submit(target, &mut self.kept)? {
+            return self.show_notebook();
+        }
         let Some(place) = self.problems.at(target) else {
             return Ok(());
         };
@@ -224,8 +237,13 @@ impl Page {
             return Ok(());
         };
         let what = button.get_attribute("data-do").unwrap_or_default();
+        if self.practice.pressed(&what, &button, &mut self.kept)? {
+            return self.show_notebook();
+        }
         if let Some(place) = self.problems.at(&button) {
-            return self.problems.pressed(place, &what, &button);
+            self.problems
+                .pressed(place, &what, &button, &mut self.kept)?;
+            return self.show_notebook();
         }
         let at = |root: &Element| root.contains(Some(&button));
         if let Some(prediction) = self.predictions.iter().find(|one| at(one.root())) {
@@ -272,6 +290,7 @@ impl Page {
             tick.show(&self.kept);
         }
         course::show_progress(self.kept.notebook())?;
+        self.practice.show(&self.kept)?;
         self.kept.mark_page()?;
         carrying::show_controls(&self.kept)
     }
@@ -290,6 +309,7 @@ impl Page {
                 note(&["That link opens no problem: ", &error.to_string(), "."].concat())
             }
             Some(Ok(code)) if self.problems.reopen(&code)? => Ok(()),
+            Some(Ok(code)) if self.practice.reopen(&code)? => Ok(()),
             Some(Ok(_)) => note("That link opens a problem of another page."),
         }
     }

@@ -13,6 +13,7 @@ use crate::report::Report;
 pub use references::References;
 use registry::Row;
 use sha2::{Digest, Sha256};
+pub(crate) use shipped::as_asset;
 pub use shipped::asset_name;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};

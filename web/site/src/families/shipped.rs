@@ -21,12 +21,25 @@ impl Families {
     pub fn files(&self, portable: bool) -> Result<Vec<(String, Vec<u8>)>> {
         let file = |registered: &Registered| {
             let id = &registered.family.id;
-            let text = json(registered).with_context(|| format!("the problem family {id}"))?;
-            let text = if portable { script(&text)? } else { text };
-            Ok((asset_name(id, portable), text.into_bytes()))
+            let told = || format!("the problem family {id}");
+            let bytes = json(registered).and_then(|text| as_asset(&text, portable));
+            Ok((asset_name(id, portable), bytes.with_context(told)?))
         };
         self.newest().map(file).collect()
     }
+}
+
+/// A text that a page's program fetches, as its edition ships it.
+///
+/// # Errors
+/// When the text cannot be quoted.
+pub(crate) fn as_asset(text: &str, portable: bool) -> Result<Vec<u8>> {
+    let text = if portable {
+        script(text)?
+    } else {
+        text.to_owned()
+    };
+    Ok(text.into_bytes())
 }
 
 /// What the program of a page reads: `{"number":3,"family":{…}}`.

@@ -34,6 +34,8 @@ mod words;
 
 pub use counts::Counts;
 pub use definition::Definition;
+
+pub(crate) use render::on_paper;
 pub use section::Section;
 pub use summary::Summary;
 
@@ -88,6 +90,12 @@ impl Lessons {
     /// What lists of the lessons show, in the order of the course.
     pub fn summaries(&self) -> impl Iterator<Item = Summary> {
         self.course.lessons.iter().map(Summary::of)
+    }
+
+    /// What people believe and is not so: (id, the belief in plain text).
+    pub fn beliefs(&self) -> impl Iterator<Item = (&str, String)> {
+        let all = self.course.misconceptions.all().iter();
+        all.map(|it| (it.id.get_ref().as_str(), prose::plain(&it.belief_words)))
     }
 
     /// What each lesson holds, counted.

@@ -4,7 +4,6 @@ use super::listing::{self, Listing};
 use crate::links::Links;
 use crate::page::{Figures, Page, Program};
 use crate::render::Site;
-use figures::Group;
 use maud::{Markup, html};
 
 /// The page with the whole course.
@@ -19,13 +18,18 @@ pub(super) fn page(site: &Site<'_>) -> Page {
             .to_owned(),
         styles: &["notebook.css"],
         recipes: None,
-        program: Program::Study(Figures::Of(Group::Frequencies)),
+        program: Program::Study(Figures::None),
         main: html! {
             div.leaf {
                 h1 { "The lessons" }
                 p.lead {
                     "From why a set changes the frequency of every station to reading faults. "
                     "Each lesson builds on those before it: read them in order, a sitting each."
+                }
+                p {
+                    "Before you begin, and again when you are through, you can take "
+                    a href=(links.page("practice/check/")) { "twelve questions" }
+                    " to see what has changed."
                 }
                 ol.course {
                     @for lesson in &lessons { (line(lesson, &lessons, &links)) }

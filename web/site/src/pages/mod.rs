@@ -11,6 +11,7 @@ mod lookup;
 mod my_set;
 mod not_found;
 mod place;
+mod practice;
 mod search;
 mod strip;
 
@@ -28,6 +29,9 @@ pub fn all(site: &Site<'_>) -> Result<Vec<Page>> {
         course::page(site),
         lookup::page(site),
         my_set::page(site),
+        practice::page(site)?,
+        practice::on_paper::page(site)?,
+        practice::check::page(site)?,
         formulas::page(site)?,
         glossary::page(site),
         search::page(site),

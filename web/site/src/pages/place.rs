@@ -20,7 +20,8 @@ pub(super) fn controls() -> Markup {
                 button #place-restore-open type="button" { "Open my saved file" }
             }
             p {
-                "Your ticked lessons, your tallies and your set live in this browser alone. "
+                "Your ticked lessons, your tallies, your place in practice and your set live in this "
+                "browser alone. "
                 "A browser may clear them: Safari does so after a week without a visit. "
                 "A link or a file brings them back, here or anywhere."
             }

@@ -5,17 +5,22 @@ use superhet::problems::{
 };
 
 /// A family and the problem of it that lies on the desk.
-pub(super) struct Desk {
+pub(crate) struct Desk {
     number: u16,
     family: Family,
     sitting: Sitting,
 }
 
 impl Desk {
-    /// Draws a first problem of a family.
+    /// Draws a first problem of a family, an easy one.
     pub(super) fn new(registered: Registered, seed: u32) -> Result<Self, String> {
+        Self::at(registered, Level::One, seed)
+    }
+
+    /// Draws a first problem of a family at a level.
+    pub(crate) fn at(registered: Registered, level: Level, seed: u32) -> Result<Self, String> {
         let Registered { number, family } = registered;
-        let sitting = drawn(&family, Level::One, seed)?;
+        let sitting = drawn(&family, level, seed)?;
         Ok(Self {
             number,
             family,
@@ -24,7 +29,7 @@ impl Desk {
     }
 
     /// The name of the family.
-    pub(super) fn family(&self) -> &str {
+    pub(crate) fn family(&self) -> &str {
         &self.family.id
     }
 
@@ -34,7 +39,7 @@ impl Desk {
     }
 
     /// The reader's way through the problem, to look at.
-    pub(super) fn state(&self) -> &Sitting {
+    pub(crate) fn state(&self) -> &Sitting {
         &self.sitting
     }
 
@@ -81,7 +86,7 @@ impl Desk {
     }
 
     /// Opens the problem that a code names. None where it names another family.
-    pub(super) fn reopen(&mut self, code: &ProblemCode) -> Option<Result<(), String>> {
+    pub(crate) fn reopen(&mut self, code: &ProblemCode) -> Option<Result<(), String>> {
         if code.family != self.number {
             return None;
         }

@@ -3,8 +3,8 @@
 use super::desk::{Desk, told};
 use super::paper;
 use crate::dom::{Result, all, append, document, focus_on, made, one, prepend, show};
-use crate::kept::Kept;
-use superhet::problems::{Marking, ProblemCode, Registered};
+use crate::kept::{Kept, today_number};
+use superhet::problems::{Marking, Outcome, ProblemCode, Registered};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlInputElement};
 
@@ -14,16 +14,28 @@ pub(crate) struct LiveProblem {
     /// Where the problem is put, after what the page held without this program.
     place: Element,
     desk: Desk,
+    /// The buttons for what can be done afterwards.
+    after: &'static str,
 }
 
 impl LiveProblem {
     /// Brings the problem at `root` alive. Focus that stood in it goes to what is asked now.
     pub(crate) fn mount(root: Element, family: Registered, seed: u32) -> Result<Self> {
         let desk = Desk::new(family, seed).map_err(|error| JsValue::from_str(&error))?;
+        Self::lay(root, desk, paper::MORE)
+    }
+
+    /// The same with a desk that is laid already, and other buttons for afterwards.
+    pub(crate) fn lay(root: Element, desk: Desk, after: &'static str) -> Result<Self> {
         let focus = document()?.active_element();
         let focused = focus.is_some_and(|focus| root.contains(Some(&focus)));
         let place = made("div", "desk", "")?;
-        let live = Self { root, place, desk };
+        let live = Self {
+            root,
+            place,
+            desk,
+            after,
+        };
         live.lay_out()?;
         for old in all(&live.root, ":scope > :not(.slip-name, h2, h3)")? {
             show(&old, false)?;
@@ -50,17 +62,17 @@ impl LiveProblem {
     }
 
     fn lay_out(&self) -> Result<()> {
-        self.place.set_inner_html(&paper::desk(&self.desk));
+        self.place
+            .set_inner_html(&paper::desk(&self.desk, self.after));
         self.open_part()
     }
 
     /// Opens the part to be answered now, if one is left.
     fn open_part(&self) -> Result<()> {
         let Some(current) = self.desk.state().current() else {
-            show(
-                &one(&self.place, "[data-do=harder]")?,
-                self.desk.may_go_harder(),
-            )?;
+            if let Some(harder) = self.place.query_selector("[data-do=harder]")? {
+                show(&harder, self.desk.may_go_harder())?;
+            }
             return show(&one(&self.place, ".after")?, true);
         };
         let Some(part) = self.desk.state().problem().parts.get(current) else {
@@ -85,12 +97,23 @@ impl LiveProblem {
         let Some(marking) = self.desk.sitting().answer(&typed, unit.as_deref()) else {
             return Ok(());
         };
-        kept.change(|notebook| notebook.tally(self.desk.family(), &marking))?;
+        let (family, outcome) = (self.desk.family(), self.outcome());
+        kept.change(|notebook| {
+            notebook.tally(family, &marking);
+            if let Some(outcome) = outcome {
+                notebook.done(family, outcome, today_number());
+            }
+        })?;
         self.say(&block, &marking, &typed)?;
         if marking.verdict.is_right() {
             return self.finish(&block, ".marking");
         }
         self.offer_help(&block)
+    }
+
+    /// How the problem was done; none until it is.
+    pub(crate) fn outcome(&self) -> Option<Outcome> {
+        self.desk.state().outcome()
     }
 
     fn say(&self, block: &Element, marking: &Marking, typed: &str) -> Result<()> {
@@ -134,11 +157,11 @@ impl LiveProblem {
     }
 
     /// Does what a button asks for.
-    pub(crate) fn pressed(&mut self, what: &str, button: &Element) -> Result<()> {
+    pub(crate) fn pressed(&mut self, what: &str, button: &Element, kept: &mut Kept) -> Result<()> {
         match what {
             "unit" => press_unit(button),
             "hint" => self.hint(),
-            "show" => self.show_steps(),
+            "show" => self.show_steps(kept),
             "another" => {
                 self.desk
                     .another(seed())
@@ -174,9 +197,12 @@ impl LiveProblem {
         Ok(())
     }
 
-    fn show_steps(&mut self) -> Result<()> {
+    fn show_steps(&mut self, kept: &mut Kept) -> Result<()> {
         let block = self.block()?;
         if self.desk.sitting().show().is_some() {
+            if let Some(outcome) = self.outcome() {
+                kept.change(|notebook| notebook.done(self.desk.family(), outcome, today_number()))?;
+            }
             self.finish(&block, ".steps")?;
         }
         Ok(())
@@ -205,12 +231,12 @@ impl LiveProblem {
 }
 
 /// A number of the page's own: any problem will do, and the core draws from it.
-pub(super) fn seed() -> u32 {
+pub(crate) fn seed() -> u32 {
     (js_sys::Math::random() * 4_294_967_296.0) as u32
 }
 
 /// What was typed, or the id of what was chosen.
-fn typed(block: &Element) -> Result<String> {
+pub(crate) fn typed(block: &Element) -> Result<String> {
     let inputs = all(block, "input[type=text], input:checked")?;
     let input = inputs
         .first()
@@ -219,12 +245,12 @@ fn typed(block: &Element) -> Result<String> {
 }
 
 /// The unit whose button is pressed.
-fn pressed_unit(block: &Element) -> Result<Option<String>> {
+pub(crate) fn pressed_unit(block: &Element) -> Result<Option<String>> {
     let button = block.query_selector("[aria-pressed=true]")?;
     Ok(button.and_then(|button| button.text_content()))
 }
 
-fn press_unit(button: &Element) -> Result<()> {
+pub(crate) fn press_unit(button: &Element) -> Result<()> {
     if let Some(group) = button.parent_element() {
         for other in all(&group, "button")? {
             let pressed = other.is_same_node(Some(button));

@@ -7,11 +7,21 @@
 
 mod desk;
 mod family;
+#[cfg(feature = "practice")]
+mod handed_in;
 mod live;
 mod on_paper;
 mod paper;
 mod slips;
 
-#[cfg(feature = "bench")]
+#[cfg(any(feature = "bench", feature = "practice"))]
 pub(crate) use family::open as open_family;
 pub(crate) use slips::Slips;
+#[cfg(feature = "practice")]
+pub(crate) use {
+    desk::Desk,
+    handed_in::{question, tell},
+    live::{LiveProblem, press_unit, pressed_unit, seed, typed},
+    on_paper::fetch_family,
+    paper::NEXT,
+};

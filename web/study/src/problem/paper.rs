@@ -7,16 +7,27 @@ use superhet::problems::problem::{Answer, Choice, NumberAnswer, Part};
 use superhet::problems::text::unbroken;
 use superhet::problems::{Marking, Verdict};
 
+/// What can be done after a problem of a lesson.
+pub(super) const MORE: &str = "<button type=\"button\" class=\"main\" data-do=\"another\">Another like this</button>\
+     <button type=\"button\" data-do=\"harder\" hidden>A harder one</button>";
+
+/// What can be done after a problem of practice, and after the last.
+#[cfg(feature = "practice")]
+pub(crate) const NEXT: (&str, &str) = (
+    "<button type=\"button\" class=\"main\" data-do=\"next\">Next problem</button>",
+    "<button type=\"button\" class=\"main\" data-do=\"next\">To the end</button>",
+);
+
 /// The desk: the scene, room for the parts, and what can be done afterwards.
-pub(super) fn desk(desk: &Desk) -> String {
+pub(super) fn desk(desk: &Desk, after: &str) -> String {
     let problem = desk.state().problem();
     [
         "<p class=\"scene\" tabindex=\"-1\">",
         &words(&problem.scene),
         "</p><div class=\"parts\"></div>",
         "<div class=\"buttons after\" hidden>",
-        "<button type=\"button\" class=\"main\" data-do=\"another\">Another like this</button>",
-        "<button type=\"button\" data-do=\"harder\" hidden>A harder one</button></div>",
+        after,
+        "</div>",
         &link(desk.code().as_deref().unwrap_or_default()),
     ]
     .concat()
@@ -47,6 +58,23 @@ fn link(code: &str) -> String {
 
 /// One part: the question, something to answer with, room for what is said.
 pub(super) fn part(part: &Part, id: &str) -> String {
+    [
+        &question(
+            part,
+            id,
+            "<button type=\"submit\" class=\"main\">Mark it</button>",
+        ),
+        "<div role=\"status\"><ol class=\"hints\" hidden></ol></div>",
+        "<div class=\"buttons help\" hidden>",
+        "<button type=\"button\" data-do=\"hint\">Give me a hint</button>",
+        "<button type=\"button\" data-do=\"show\">Show me the steps</button></div>",
+        "<ol class=\"steps\" tabindex=\"-1\" hidden></ol>",
+    ]
+    .concat()
+}
+
+/// The question of a part, what it is answered with, a button, and room for what is said.
+pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
     let (precision, answer) = match &part.answer {
         Answer::Number(number) => (number.precision_text.as_str(), box_for(number, id)),
         Answer::Choice(choices) => ("", choices_for(choices, id)),
@@ -59,15 +87,10 @@ pub(super) fn part(part: &Part, id: &str) -> String {
         &asked(precision),
         "</p><form class=\"answer\">",
         &answer,
-        "<button type=\"submit\" class=\"main\">Mark it</button></form>",
-        "<div class=\"marking\" id=\"",
+        button,
+        "</form><div class=\"marking\" id=\"",
         id,
         "-said\" role=\"status\" tabindex=\"-1\"></div>",
-        "<div role=\"status\"><ol class=\"hints\" hidden></ol></div>",
-        "<div class=\"buttons help\" hidden>",
-        "<button type=\"button\" data-do=\"hint\">Give me a hint</button>",
-        "<button type=\"button\" data-do=\"show\">Show me the steps</button></div>",
-        "<ol class=\"steps\" tabindex=\"-1\" hidden></ol>",
     ]
     .concat()
 }
@@ -125,7 +148,7 @@ fn choices_for(choices: &[Choice], id: &str) -> String {
 }
 
 /// A text as HTML, with no line's end between a number and its unit.
-fn words(text: &str) -> String {
+pub(super) fn words(text: &str) -> String {
     escape(&unbroken(text))
 }
 
@@ -157,7 +180,7 @@ pub(super) fn lines(lines: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::desk::tests::{desk_of, desk_with, text_of};
-    use super::{desk, part, trial, words};
+    use super::{MORE, desk, part, trial, words};
 
     #[test]
     fn a_number_is_asked_with_its_units() {
@@ -169,7 +192,7 @@ mod tests {
             "{html}"
         );
         assert!(html.contains("Mark it"), "{html}");
-        assert!(desk(&open).contains("#problem="));
+        assert!(desk(&open, MORE).contains("#problem="));
     }
 
     #[test]
@@ -178,7 +201,10 @@ mod tests {
         assert_eq!(trial("1"), "");
         let open = desk_of("oscillator-from-dial", 2, 5);
         let version = env!("CARGO_PKG_VERSION");
-        assert_eq!(desk(&open).contains("Trial:"), version.starts_with("0."));
+        assert_eq!(
+            desk(&open, MORE).contains("Trial:"),
+            version.starts_with("0.")
+        );
     }
 
     #[test]
@@ -195,7 +221,7 @@ mod tests {
         let text = text_of("oscillator-from-dial").replace("The", "<b>The</b>");
         let mut open = desk_with(&text, 2, 5);
         let problem = open.sitting().problem().clone();
-        let all = desk(&open) + &part(&problem.parts[0], "q");
+        let all = desk(&open, MORE) + &part(&problem.parts[0], "q");
         assert!(!all.contains("<b>"), "{all}");
     }
 }

@@ -80,8 +80,14 @@ impl Slips {
     }
 
     /// Does what a button of a problem asks for.
-    pub(crate) fn pressed(&mut self, place: usize, what: &str, button: &Element) -> Result<()> {
-        match self.alive[place].pressed(what, button) {
+    pub(crate) fn pressed(
+        &mut self,
+        place: usize,
+        what: &str,
+        button: &Element,
+        kept: &mut Kept,
+    ) -> Result<()> {
+        match self.alive[place].pressed(what, button, kept) {
             Ok(()) => Ok(()),
             Err(error) => self.retire(place, &error),
         }

@@ -42,6 +42,7 @@ mod sources;
 mod worked;
 
 pub(crate) use drawing::Drawing;
+pub(crate) use problem::on_paper;
 pub(crate) use sources::Cited;
 
 use super::block::Block;

@@ -37,7 +37,7 @@ impl Drawing<'_> {
 }
 
 /// A problem that is worked on paper: hints, answers and steps are folded away.
-fn on_paper(problem: &Problem) -> Markup {
+pub(crate) fn on_paper(problem: &Problem) -> Markup {
     html! {
         p.scene { (unbroken(&problem.scene)) }
         @for part in &problem.parts {

@@ -1,0 +1,106 @@
+//! The pages of practice: a round of problems, the notebook, the check.
+//!
+//! [`kinds`] reads what the page knows of each kind of problem, [`names`] what mistakes are
+//! called, [`choice`] says which of
+//! them come into question, [`round`] is the way through the chosen ones, [`words`] and
+//! [`tallies`] write what the reader sees: those six are pure, and [`room`] puts them into
+//! the page. For the check before and after the course [`items`] is pure and [`check`] puts
+//! it into a page of its own. Without the feature `practice` all of it is left out, and
+//! `no_practice.rs` stands in.
+
+mod check;
+mod choice;
+mod items;
+mod kinds;
+mod names;
+mod room;
+mod round;
+mod tallies;
+mod words;
+
+use crate::dom::{Result, by_id};
+use crate::kept::Kept;
+use check::Check;
+use room::Room;
+use superhet::problems::ProblemCode;
+use web_sys::Element;
+
+/// What this page has of practice.
+#[derive(Default)]
+pub(crate) struct Practice {
+    room: Option<Room>,
+    check: Option<Check>,
+}
+
+impl Practice {
+    /// Finds what the page has and brings it alive.
+    pub(crate) fn find(kept: &Kept) -> Result<Self> {
+        let room = match by_id("choose") {
+            Some(_) => Some(Room::open(kept)?),
+            None => None,
+        };
+        let check = match by_id("check") {
+            Some(_) => Some(Check::open()?),
+            None => None,
+        };
+        Ok(Self { room, check })
+    }
+
+    /// A button was pressed. Says whether it was one of practice's.
+    pub(crate) fn pressed(
+        &mut self,
+        what: &str,
+        button: &Element,
+        kept: &mut Kept,
+    ) -> Result<bool> {
+        match (&mut self.room, &mut self.check) {
+            (Some(room), _) => room.pressed(what, button, kept),
+            (None, Some(check)) => check.pressed(what, button, kept),
+            (None, None) => Ok(false),
+        }
+    }
+
+    /// An answer was handed in. Says whether it was to a problem of practice.
+    pub(crate) fn submit(&mut self, form: &Element, kept: &mut Kept) -> Result<bool> {
+        match &mut self.room {
+            Some(room) => room.submit(form, kept),
+            None => Ok(false),
+        }
+    }
+
+    /// Something was chosen.
+    pub(crate) fn change(&mut self) -> Result<()> {
+        self.room.as_ref().map_or(Ok(()), Room::change)
+    }
+
+    /// A family has come, or the reason why it has not.
+    pub(crate) fn came(
+        &mut self,
+        address: &str,
+        text: core::result::Result<&str, &str>,
+        kept: &Kept,
+    ) -> Result<()> {
+        match (&mut self.room, &mut self.check) {
+            (Some(room), _) => room.came(address, text, kept),
+            (None, Some(check)) => check.came(address, text),
+            (None, None) => Ok(()),
+        }
+    }
+
+    /// Opens the problem that a link names. Says whether this page can.
+    pub(crate) fn reopen(&mut self, code: &ProblemCode) -> Result<bool> {
+        match &mut self.room {
+            Some(room) => room.reopen(code),
+            None => Ok(false),
+        }
+    }
+
+    /// Shows what the notebook says.
+    pub(crate) fn show(&self, kept: &Kept) -> Result<()> {
+        match (&self.room, &self.check) {
+            (Some(room), _) => room.show(kept),
+            (None, Some(check)) => check.show(kept),
+            (None, None) => Ok(()),
+        }
+    }
+}
