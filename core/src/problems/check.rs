@@ -14,7 +14,7 @@ use crate::units::{Kind, parse};
 
 use super::{
     check_draws,
-    family::{Family, Given, Level, LevelForm, PartForm, Range},
+    family::{Family, Given, Level, LevelForm, OwnSetForm, PartForm, Range, SET_VALUES},
     fault::{Fault, Place},
     text::{Piece, pieces},
 };
@@ -212,6 +212,9 @@ fn check_level(family: &Family, level: &LevelForm, key: Place, faults: &mut Faul
     for (place, given) in level.givens.iter().enumerate() {
         check_given(given, &entry("given", place), faults);
     }
+    if let Some(own) = &level.own_set {
+        check_own_set(own, level, key, faults);
+    }
     for (place, id) in level.parts.iter().enumerate() {
         if !family.parts.iter().any(|part| part.id == *id) {
             faults.push(&entry("parts", place), format!("there is no part {id:?}"));
@@ -226,6 +229,24 @@ fn check_level(family: &Family, level: &LevelForm, key: Place, faults: &mut Faul
     if told < FEWEST_MISTAKES {
         let says = format!("a level tells at least {FEWEST_MISTAKES} mistakes (got {told})");
         faults.push(&within("parts"), says);
+    }
+}
+
+fn check_own_set(own: &OwnSetForm, level: &LevelForm, key: Place, faults: &mut Faults) {
+    let place = vec![key, Place::Key("own-set")];
+    faults.text(&own.scene, &[&place[..], &[Place::Key("scene")]].concat());
+    if own.givens.is_empty() {
+        faults.push(&place, "nothing in it belongs to the set");
+    }
+    for given in &own.givens {
+        if !level.givens.iter().any(|it| it.name == *given) {
+            faults.push(&place, format!("there is no given {given:?}"));
+        }
+        if !SET_VALUES.contains(&given.as_str()) {
+            let values = SET_VALUES.join(", ");
+            let says = format!("a set's value is one of {values} (got {given:?})");
+            faults.push(&place, says);
+        }
     }
 }
 

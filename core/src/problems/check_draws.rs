@@ -16,7 +16,7 @@ use super::{
     expression::Expression,
     family::{Family, Level, PartForm},
     fault::Place,
-    generate::{GenerateError, generate},
+    generate::{GenerateError, generate, generate_for_set},
     problem::{Answer, Part, Problem},
 };
 
@@ -42,6 +42,7 @@ pub(super) fn check(family: &Family, faults: &mut Faults) {
             Err(error) => faults.push(&[Place::Key(level.key())], error.to_string()),
         }
     }
+    check_own_sets(family, faults);
     if all.len() < Level::ALL.len() * TRIALS as usize {
         return;
     }
@@ -58,6 +59,40 @@ pub(super) fn check(family: &Family, faults: &mut Faults) {
             &[Place::Key("part"), Place::Entry(place)],
             faults,
         );
+    }
+}
+
+/// Sets on which a level that is offered on others is tried.
+const SETS: [[(&str, &str); 2]; 4] = [
+    [("if", "455 kHz"), ("side", "above")],
+    [("if", "468 kHz"), ("side", "below")],
+    [("if", "125 kHz"), ("side", "above")],
+    [("if", "1600 kHz"), ("side", "above")],
+];
+
+/// A level that is offered on other sets must go with one of them at least; which others its
+/// conditions refuse is told to the reader.
+fn check_own_sets(family: &Family, faults: &mut Faults) {
+    for level in Level::ALL {
+        if family.level(level).own_set.is_none() {
+            continue;
+        }
+        let place = [Place::Key(level.key()), Place::Key("own-set")];
+        let drawn = SETS.iter().flat_map(|set| {
+            (0..TRIALS).map(move |seed| generate_for_set(family, level, seed, set))
+        });
+        let mut problems = Vec::new();
+        for draw in drawn {
+            match draw {
+                Ok(problem) => problems.push(problem),
+                Err(GenerateError::NoDraw { .. }) => {}
+                Err(error) => return faults.push(&place, error.to_string()),
+            }
+        }
+        if problems.is_empty() {
+            faults.push(&place, "its conditions refuse every set that is tried");
+        }
+        check_texts(family, level, &problems, faults);
     }
 }
 

@@ -54,6 +54,22 @@ pub struct LevelForm {
     pub keep: Vec<String>,
     /// Ids of the parts asked, in this order.
     pub parts: Vec<String>,
+    /// The same on a set of the reader's own; none where it is not offered.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub own_set: Option<OwnSetForm>,
+}
+
+/// The values of a set that a problem may take from the reader's own: what every set says.
+pub const SET_VALUES: [&str; 2] = ["if", "side"];
+
+/// A level on a set of the reader's own.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct OwnSetForm {
+    /// The scene, which speaks of the reader's set.
+    pub scene: String,
+    /// Names of the givens that are the set's values of the same name.
+    pub givens: Vec<String>,
 }
 
 /// Something drawn for a problem.

@@ -41,6 +41,13 @@ pub enum GenerateError {
         /// What is wrong, and where.
         fault: Fault,
     },
+    /// The family does not offer this level on a set of the reader's own, or needs more of it.
+    OwnSet {
+        /// Id of the family.
+        family: String,
+        /// What is missing.
+        missing: String,
+    },
     /// No draw met the conditions.
     NoDraw {
         /// Id of the family.
@@ -56,6 +63,10 @@ impl fmt::Display for GenerateError {
             GenerateError::Faulty { family, fault } => {
                 write!(f, "the problem family {family} is at fault: {}", fault.says)
             }
+            GenerateError::OwnSet { family, missing } => write!(
+                f,
+                "the problem family {family} cannot be asked of this set: {missing}"
+            ),
             GenerateError::NoDraw { family, last } => write!(
                 f,
                 "none of {MOST_DRAWS} draws of the problem family {family} met its conditions; \
@@ -80,14 +91,56 @@ pub fn generate_with(
     seed: u32,
     fixed: &[(&str, &str)],
 ) -> Result<Problem, GenerateError> {
+    drawn(family, level, seed, None, fixed)
+}
+
+/// Draws a problem on a set of the reader's own: `set` holds its values by their names. The
+/// scene is the level's own for that, the givens that belong to the set are the set's, and
+/// the rest is drawn.
+///
+/// Refused where the level is not offered on another set, or `set` lacks a value it needs.
+pub fn generate_for_set(
+    family: &Family,
+    level: Level,
+    seed: u32,
+    set: &[(&str, &str)],
+) -> Result<Problem, GenerateError> {
+    let refused = |missing: String| GenerateError::OwnSet {
+        family: family.id.clone(),
+        missing,
+    };
+    let form = family.level(level).own_set.as_ref();
+    let form = form.ok_or_else(|| refused("this level is not offered on another set".into()))?;
+    let mut fixed = Vec::with_capacity(form.givens.len());
+    for given in &form.givens {
+        let of_set = set.iter().find(|(name, _)| name == given);
+        fixed.push(*of_set.ok_or_else(|| refused(format!("it needs the value {given:?}")))?);
+    }
+    drawn(family, level, seed, Some(&form.scene), &fixed)
+}
+
+fn drawn(
+    family: &Family,
+    level: Level,
+    seed: u32,
+    own_scene: Option<&str>,
+    fixed: &[(&str, &str)],
+) -> Result<Problem, GenerateError> {
     let form = family.level(level);
     let mut draw = Draw::new(&family.id, family.revision, level, seed);
     let scenes = u32::try_from(form.scenes.len()).unwrap_or(u32::MAX);
-    let scene = draw.below(scenes) as usize;
+    let entry = draw.below(scenes) as usize;
+    let scene = Told {
+        text: own_scene.or_else(|| form.scenes.get(entry).map(String::as_str)),
+        place: match own_scene {
+            Some(_) => [Key(level.key()), Key("own-set"), Key("scene")],
+            None => [Key(level.key()), Key("scenes"), Entry(entry)],
+        },
+    };
     let mut best: Option<Problem> = None;
     let mut last = String::new();
     for _ in 0..MOST_DRAWS {
-        match attempt(family, level, scene, &mut draw, fixed) {
+        match attempt(family, level, &scene, &mut draw, fixed) {
             Ok(mut problem) => {
                 problem.seed = seed;
                 if problem.collisions.is_empty() {
@@ -110,10 +163,16 @@ pub fn generate_with(
     })
 }
 
+/// A scene to fill, and where it stands in the family's file.
+struct Told<'a> {
+    text: Option<&'a str>,
+    place: [super::fault::Place; 3],
+}
+
 fn attempt(
     family: &Family,
     level: Level,
-    scene: usize,
+    scene: &Told<'_>,
     draw: &mut Draw,
     fixed: &[(&str, &str)],
 ) -> Result<Problem, Trouble> {
@@ -134,12 +193,10 @@ fn attempt(
             return Err(Trouble::Refused(format!("{condition} does not hold")));
         }
     }
-    let text = form
-        .scenes
-        .get(scene)
+    let text = scene
+        .text
         .ok_or_else(|| Trouble::faulty("it has no scene"))?;
-    let scene =
-        text::fill(text, &scope).map_err(|says| Trouble::faulty(says).at(&at("scenes", scene)))?;
+    let scene = text::fill(text, &scope).map_err(|says| Trouble::faulty(says).at(&scene.place))?;
     let mut parts = Vec::with_capacity(form.parts.len());
     for (entry, id) in form.parts.iter().enumerate() {
         let part = part::filled(family, id, &scope, draw);
@@ -199,7 +256,7 @@ mod tests {
         fixture::{changed, family},
         problem::Answer,
     };
-    use super::{Level, generate, generate_with};
+    use super::{Level, generate, generate_for_set, generate_with};
 
     fn number(problem: &super::Problem) -> f64 {
         match &problem.parts[0].answer {
@@ -243,6 +300,49 @@ mod tests {
             refused.to_string().contains("starts with a number"),
             "{refused}"
         );
+    }
+
+    /// The small family, its first level offered on a set of the reader's own.
+    fn offered() -> super::Family {
+        let own = "[level-1.own-set]\n\
+            scene = \"Your set, its IF {if}, stands at {station}.\"\n\
+            givens = [\"if\"]\n\n[level-2]";
+        changed(&[("[level-2]", own)])
+    }
+
+    #[test]
+    fn a_level_is_asked_of_the_reader_s_own_set() {
+        let set = [("side", "below"), ("if", "125 kHz")];
+        let problem = generate_for_set(&offered(), Level::One, 3, &set).unwrap();
+        let usual = generate(&offered(), Level::One, 3).unwrap();
+        let station = &usual.givens[0].text;
+        assert_eq!(problem.givens[0].text, *station);
+        assert_eq!(
+            problem.scene,
+            ["Your set, its IF 125 kHz, stands at ", station, "."].concat()
+        );
+        // One IF above the station, by hand from the drawn one.
+        let apart = number(&problem) - number(&usual);
+        let usual_if = &usual.givens[1].text;
+        let expected = if usual_if == "470 kHz" {
+            -345e3
+        } else {
+            -330e3
+        };
+        assert!((apart - expected).abs() < 1e-6, "{apart} with {usual_if}");
+    }
+
+    #[test]
+    fn what_is_not_offered_or_not_known_of_a_set_is_told() {
+        let refused = |level, set| {
+            generate_for_set(&offered(), level, 0, set)
+                .unwrap_err()
+                .to_string()
+        };
+        let says = refused(Level::One, &[("side", "above")]);
+        assert!(says.ends_with("it needs the value \"if\""), "{says}");
+        let says = refused(Level::Two, &[("if", "125 kHz")]);
+        assert!(says.ends_with("not offered on another set"), "{says}");
     }
 
     #[test]

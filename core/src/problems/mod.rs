@@ -36,7 +36,7 @@ mod token;
 
 pub use code::ProblemCode;
 pub use family::{Family, Level, Registered};
-pub use generate::{GenerateError, generate, generate_with};
+pub use generate::{GenerateError, generate, generate_for_set, generate_with};
 pub use marking::{Marking, Verdict, mark};
 pub use problem::Problem;
 pub use schedule::{LeitnerBox, Standing};

@@ -67,6 +67,30 @@ fn every_rule_is_held_at_its_place() {
             "no level asks",
         ),
         (
+            (
+                "[level-2]",
+                "[level-1.own-set]\nscene = \"Yours: {if}.\"\ngivens = [\"station\"]\n[level-2]",
+            ),
+            vec![Key("level-1"), Key("own-set")],
+            "a set's value is one of if, side",
+        ),
+        (
+            (
+                "[level-2]",
+                "[level-1.own-set]\nscene = \"Yours.\"\ngivens = [\"side\"]\n[level-2]",
+            ),
+            vec![Key("level-1"), Key("own-set")],
+            "there is no given \"side\"",
+        ),
+        (
+            (
+                "[level-2]",
+                "[level-1.own-set]\nscene = \"Yours.\"\ngivens = []\n[level-2]",
+            ),
+            vec![Key("level-1"), Key("own-set")],
+            "nothing in it belongs",
+        ),
+        (
             ("parts = [\"swing\"]", "parts = []"),
             vec![Key("level-2"), Key("parts")],
             "needs",

@@ -5,7 +5,7 @@
 
 use crate::json::Json;
 use superhet::problems::family::{
-    Given, LevelForm, MistakeForm, Named, OptionForm, PartForm, PrecisionForm, Range,
+    Given, LevelForm, MistakeForm, Named, OptionForm, OwnSetForm, PartForm, PrecisionForm, Range,
 };
 use superhet::problems::{Family, Registered};
 
@@ -49,6 +49,14 @@ fn level(json: &Json) -> Option<LevelForm> {
         })?,
         keep: texts(json, "keep")?,
         parts: texts(json, "parts")?,
+        own_set: optional(json, "own-set", own_set)?,
+    })
+}
+
+fn own_set(json: &Json) -> Option<OwnSetForm> {
+    Some(OwnSetForm {
+        scene: text(json, "scene")?,
+        givens: texts(json, "givens")?,
     })
 }
 
