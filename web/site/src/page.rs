@@ -23,8 +23,10 @@ pub enum Program {
 pub enum Figures {
     /// No figure and no problem: the first page and the course.
     None,
-    /// No figure: the pages of practice.
+    /// No figure: the page of practice.
     Practice,
+    /// No figure: the check before and after.
+    Check,
     /// One group alone.
     Of(Group),
     /// Every group.
@@ -33,9 +35,10 @@ pub enum Figures {
 
 impl Figures {
     /// What each build of the program brings: (its name, the figures, features of `study`).
-    pub const BUILDS: [(&str, Self, &str); 11] = [
+    pub const BUILDS: [(&str, Self, &str); 12] = [
         ("study-shelf", Self::None, ""),
-        ("study-practice", Self::Practice, "practice"),
+        ("study-practice", Self::Practice, "rounds"),
+        ("study-check", Self::Check, "check"),
         (
             "study-frequencies",
             Self::Of(Group::Frequencies),

@@ -42,7 +42,7 @@ impl Practice {
     }
 
     /// No link leads here.
-    pub(crate) fn reopen(&mut self, _: &ProblemCode) -> Result<bool> {
+    pub(crate) fn reopen(&mut self, _: &ProblemCode, _: &str) -> Result<bool> {
         Ok(false)
     }
 

@@ -303,14 +303,17 @@ impl Page {
             carrying::clear_hash()?;
             return self.carrying.offer(place, &self.kept);
         }
-        match hash.strip_prefix("#problem=").map(ProblemCode::decode) {
-            None => Ok(()),
-            Some(Err(error)) => {
-                note(&["That link opens no problem: ", &error.to_string(), "."].concat())
-            }
-            Some(Ok(code)) if self.problems.reopen(&code)? => Ok(()),
-            Some(Ok(code)) if self.practice.reopen(&code)? => Ok(()),
-            Some(Ok(_)) => note("That link opens a problem of another page."),
+        let Some(named) = hash.strip_prefix("#problem=") else {
+            return Ok(());
+        };
+        // Behind the code, a link may name the set that the problem is asked of.
+        let named = js_sys::decode_uri_component(named).map_or(named.to_owned(), String::from);
+        let (code, set) = named.split_once('&').unwrap_or((&named, ""));
+        match ProblemCode::decode(code) {
+            Err(error) => note(&["That link opens no problem: ", &error.to_string(), "."].concat()),
+            Ok(code) if self.problems.reopen(&code)? => Ok(()),
+            Ok(code) if self.practice.reopen(&code, set)? => Ok(()),
+            Ok(_) => note("That link opens a problem of another page."),
         }
     }
 }

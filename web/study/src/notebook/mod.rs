@@ -192,7 +192,7 @@ impl Notebook {
 }
 
 /// What the practice page alone asks of it.
-#[cfg(feature = "practice")]
+#[cfg(feature = "rounds")]
 impl Notebook {
     /// How a family went so far.
     pub(crate) fn tally_of(&self, family: &str) -> Option<&Tally> {
@@ -203,7 +203,11 @@ impl Notebook {
     pub(crate) fn tallies(&self) -> &[(String, Tally)] {
         &self.problems
     }
+}
 
+/// What the check alone asks of it.
+#[cfg(feature = "check")]
+impl Notebook {
     /// The checks taken, in the order of their days.
     pub(crate) fn checks(&self) -> &[Taking] {
         &self.checks

@@ -1,7 +1,7 @@
 //! The check alive: twelve questions at once, told how they went only when all are handed in.
 
 use super::items::{self, Item};
-use super::room::part;
+use super::part;
 use crate::day;
 use crate::dom::{Result, all, by_id, focus_on, one, say, show};
 use crate::kept::{Kept, today_number};

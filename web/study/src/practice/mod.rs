@@ -5,17 +5,29 @@
 //! them come into question, [`round`] is the way through the chosen ones, [`words`] and
 //! [`tallies`] write what the reader sees: those six are pure, and [`room`] puts them into
 //! the page. For the check before and after the course [`items`] is pure and [`check`] puts
-//! it into a page of its own. Without the feature `practice` all of it is left out, and
-//! `no_practice.rs` stands in.
+//! it into a page of its own. [`own`] is the reader's set, as far as a problem can be asked of it.
+//! Each page's program has its own half; without the feature `practice` all of it is left out.
+//! For what is left out, `no_room.rs`, `no_check.rs` and `no_practice.rs` stand in.
 
+#[cfg_attr(not(feature = "check"), path = "no_check.rs")]
 mod check;
+#[cfg(feature = "rounds")]
 mod choice;
+#[cfg(feature = "check")]
 mod items;
+#[cfg(feature = "rounds")]
 mod kinds;
+#[cfg(feature = "rounds")]
 mod names;
+#[cfg(feature = "rounds")]
+mod own;
+#[cfg_attr(not(feature = "rounds"), path = "no_room.rs")]
 mod room;
+#[cfg(feature = "rounds")]
 mod round;
+#[cfg(feature = "rounds")]
 mod tallies;
+#[cfg(feature = "rounds")]
 mod words;
 
 use crate::dom::{Result, by_id};
@@ -23,6 +35,7 @@ use crate::kept::Kept;
 use check::Check;
 use room::Room;
 use superhet::problems::ProblemCode;
+use wasm_bindgen::JsValue;
 use web_sys::Element;
 
 /// What this page has of practice.
@@ -87,10 +100,11 @@ impl Practice {
         }
     }
 
-    /// Opens the problem that a link names. Says whether this page can.
-    pub(crate) fn reopen(&mut self, code: &ProblemCode) -> Result<bool> {
+    /// Opens the problem that a link names, on the set that it names behind that, if it
+    /// does. Says whether this page can.
+    pub(crate) fn reopen(&mut self, code: &ProblemCode, own: &str) -> Result<bool> {
         match &mut self.room {
-            Some(room) => room.reopen(code),
+            Some(room) => room.reopen(code, own),
             None => Ok(false),
         }
     }
@@ -103,4 +117,9 @@ impl Practice {
             (None, None) => Ok(()),
         }
     }
+}
+
+/// A part of the page by its id.
+fn part(id: &str) -> Result<Element> {
+    by_id(id).ok_or_else(|| JsValue::from_str(&["this page lacks ", id].concat()))
 }

@@ -3,14 +3,16 @@
 use super::choice::{self, Wish};
 use super::kinds::Kinds;
 use super::names::Names;
+use super::own::OwnSet;
 use super::round::{Coming, Round};
-use super::{tallies, words};
+use super::{part, tallies, words};
 use crate::dom::{Result, all_of_page, by_id, focus_on, made, prepend, say, show};
 use crate::kept::{Kept, today_number};
 use crate::notebook::Notebook;
 use crate::problem::{Desk, LiveProblem, NEXT, fetch_family, open_family, seed};
+use crate::storage::{Browser, SET, Shelf};
 use superhet::problems::ProblemCode;
-use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement};
 
 /// Where problems are worked, and the round that is on.
@@ -23,6 +25,10 @@ pub(super) struct Room {
     lessons: Vec<(String, u32)>,
     round: Round,
     live: Option<LiveProblem>,
+    /// The reader's own set, if there is one.
+    own: Option<OwnSet>,
+    /// The set that a link named with its problem.
+    linked: Option<OwnSet>,
 }
 
 impl Room {
@@ -42,7 +48,13 @@ impl Room {
             lessons: crate::course::numbered(&text("course")),
             round: Round::default(),
             live: None,
+            own: Browser.read(SET).and_then(|text| OwnSet::read(&text)),
+            linked: None,
         };
+        if let Some(own) = &room.own {
+            say(&part("own-said")?, &own.said());
+            show(&part("own-choice")?, true)?;
+        }
         let done = room.done(kept);
         for input in all_of_page("#pick-lessons input")? {
             let input: HtmlInputElement = input.unchecked_into();
@@ -234,7 +246,7 @@ impl Room {
         place.set_inner_html("");
         let desk = text
             .map_err(|why| ["This problem could not be fetched: ", why, "."].concat())
-            .and_then(|text| laid(text, coming));
+            .and_then(|text| laid(text, coming, self.set_for(coming)));
         match desk {
             Ok(desk) => {
                 let after = if self.round.is_last() { NEXT.1 } else { NEXT.0 };
@@ -247,6 +259,17 @@ impl Room {
                 prepend(&place, &note)
             }
         }
+    }
+
+    /// The set that a problem is asked of, where its family offers that: the one that a link
+    /// names, or the reader's own unless the box is empty.
+    fn set_for(&self, coming: Coming) -> Option<&OwnSet> {
+        if coming.code.is_some() {
+            return self.linked.as_ref();
+        }
+        let wished = all_of_page("#own-choice input:checked");
+        let wished = wished.is_ok_and(|boxes| !boxes.is_empty());
+        self.own.as_ref().filter(|_| wished)
     }
 
     fn go_on(&mut self, kept: &Kept) -> Result<()> {
@@ -274,9 +297,12 @@ impl Room {
         focus_on(&part("round-end-title")?)
     }
 
-    /// Opens the problem that a link names; false where there is none of that number.
-    pub(super) fn reopen(&mut self, code: &ProblemCode) -> Result<bool> {
+    /// Opens the problem that a link names, on the set behind it, if there is one; false
+    /// where there is no family of that number.
+    pub(super) fn reopen(&mut self, code: &ProblemCode, own: &str) -> Result<bool> {
+        self.linked = OwnSet::from_link(own);
         if let Some(live) = &mut self.live
+            && self.linked.is_none()
             && live.reopen(code)?
         {
             return Ok(true);
@@ -290,17 +316,21 @@ impl Room {
 }
 
 /// The desk with the problem that comes, or a sentence that says why there is none.
-fn laid(text: &str, coming: Coming) -> core::result::Result<Desk, String> {
+fn laid(text: &str, coming: Coming, set: Option<&OwnSet>) -> core::result::Result<Desk, String> {
     let family = open_family(text)?;
     let mut desk = Desk::at(family, coming.level, seed())?;
     if let Some(code) = coming.code {
         desk.reopen(&code).unwrap_or(Ok(()))?;
     }
+    if let Some(set) = set {
+        // Where the set is not one that the problem can be asked of, it stays as drawn, unless
+        // a link wants just that one.
+        let asked = desk.ask_of(&set.values(), &set.link());
+        if coming.code.is_some() {
+            asked?;
+        }
+    }
     Ok(desk)
-}
-
-pub(super) fn part(id: &str) -> Result<Element> {
-    by_id(id).ok_or_else(|| JsValue::from_str(&["this page lacks ", id].concat()))
 }
 
 /// What the reader wants: the value of the button that is chosen.

@@ -1,5 +1,7 @@
 //! The desk at which a reader works one problem after another of a family.
 
+#[cfg(feature = "rounds")]
+use superhet::problems::generate_for_set;
 use superhet::problems::{
     Family, Level, Marking, Outcome, ProblemCode, Registered, Sitting, generate,
 };
@@ -9,6 +11,9 @@ pub(crate) struct Desk {
     number: u16,
     family: Family,
     sitting: Sitting,
+    /// The set of the reader's own that the problem is asked of, as a link names it; empty
+    /// where it is asked of a drawn one.
+    set: String,
 }
 
 impl Desk {
@@ -25,6 +30,7 @@ impl Desk {
             number,
             family,
             sitting,
+            set: String::new(),
         })
     }
 
@@ -80,9 +86,24 @@ impl Desk {
         code.encode().ok()
     }
 
+    /// The set that it is asked of, as a link names it behind the code.
+    pub(super) fn set(&self) -> &str {
+        &self.set
+    }
+
+    /// Asks the problem on the desk of a set of the reader's own.
+    #[cfg(feature = "rounds")]
+    pub(crate) fn ask_of(&mut self, set: &[(&str, &str)], link: &str) -> Result<(), String> {
+        let problem = self.sitting.problem();
+        let drawn = generate_for_set(&self.family, problem.level, problem.seed, set);
+        self.sitting = Sitting::new(drawn.map_err(|error| error.to_string())?);
+        link.clone_into(&mut self.set);
+        Ok(())
+    }
+
     /// Whether a code names the very problem on the desk, which is then left as it is.
     pub(super) fn lies_open(&self, code: &ProblemCode) -> bool {
-        code.encode().is_ok_and(|code| Some(code) == self.code())
+        self.set.is_empty() && code.encode().is_ok_and(|code| Some(code) == self.code())
     }
 
     /// Opens the problem that a code names. None where it names another family.
@@ -95,6 +116,7 @@ impl Desk {
             return Some(Err(text.to_owned()));
         }
         let sitting = drawn(&self.family, code.level, code.seed);
+        self.set.clear();
         Some(sitting.map(|sitting| self.sitting = sitting))
     }
 }

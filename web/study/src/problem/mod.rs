@@ -7,7 +7,7 @@
 
 mod desk;
 mod family;
-#[cfg(feature = "practice")]
+#[cfg(feature = "check")]
 mod handed_in;
 mod live;
 mod on_paper;
@@ -17,11 +17,12 @@ mod slips;
 #[cfg(any(feature = "bench", feature = "practice"))]
 pub(crate) use family::open as open_family;
 pub(crate) use slips::Slips;
-#[cfg(feature = "practice")]
+#[cfg(feature = "rounds")]
+pub(crate) use {desk::Desk, live::LiveProblem, paper::NEXT};
+#[cfg(feature = "check")]
 pub(crate) use {
-    desk::Desk,
     handed_in::{question, tell},
-    live::{LiveProblem, press_unit, pressed_unit, seed, typed},
-    on_paper::fetch_family,
-    paper::NEXT,
+    live::{press_unit, pressed_unit, typed},
 };
+#[cfg(feature = "practice")]
+pub(crate) use {live::seed, on_paper::fetch_family};

@@ -12,7 +12,7 @@ pub(super) const MORE: &str = "<button type=\"button\" class=\"main\" data-do=\"
      <button type=\"button\" data-do=\"harder\" hidden>A harder one</button>";
 
 /// What can be done after a problem of practice, and after the last.
-#[cfg(feature = "practice")]
+#[cfg(feature = "rounds")]
 pub(crate) const NEXT: (&str, &str) = (
     "<button type=\"button\" class=\"main\" data-do=\"next\">Next problem</button>",
     "<button type=\"button\" class=\"main\" data-do=\"next\">To the end</button>",
@@ -28,7 +28,7 @@ pub(super) fn desk(desk: &Desk, after: &str) -> String {
         "<div class=\"buttons after\" hidden>",
         after,
         "</div>",
-        &link(desk.code().as_deref().unwrap_or_default()),
+        &link(desk.code().as_deref().unwrap_or_default(), desk.set()),
     ]
     .concat()
 }
@@ -44,9 +44,17 @@ const fn trial(major: &str) -> &str {
     }
 }
 
-fn link(code: &str) -> String {
+fn link(code: &str, set: &str) -> String {
     let code = escape(code);
-    let href = ["<a href=\"#problem=", &code, "\">", &code, "</a>"].concat();
+    let href = [
+        "<a href=\"#problem=",
+        &code,
+        &escape(set),
+        "\">",
+        &code,
+        "</a>",
+    ]
+    .concat();
     [
         "<p class=\"again\">Keep this link to come back to this very problem, with the same numbers: ",
         &href,

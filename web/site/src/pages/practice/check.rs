@@ -32,7 +32,7 @@ pub(in crate::pages) fn page(site: &Site<'_>) -> Result<Page> {
             .to_owned(),
         styles: &["notebook.css", "lesson.css", "study.css", "practice.css"],
         recipes: None,
-        program: Program::Study(Figures::Practice),
+        program: Program::Study(Figures::Check),
         main: html! {
             div.leaf {
                 h1 { "Before and after" }

@@ -102,6 +102,10 @@ fn choose(lessons: &[Listing]) -> Markup {
                     }
                 }
             }
+            label.choice #own-choice hidden {
+                input type="checkbox" checked;
+                span { "Ask about my own set where a problem can: " span #own-said {} }
+            }
             div.buttons {
                 button #begin .main type="button" { "Begin" }
             }
