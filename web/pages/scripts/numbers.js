@@ -154,4 +154,7 @@ startWasm("numbers").then((program) => {
   addEventListener("storage", ({ key }) => {
     if (key === SET && place.dataset.shown === "mine") guarded(() => show(true));
   });
-}).catch((error) => console.warn("The lesson’s numbers stay:", error));
+}).catch((error) => {
+  // A page that is being left loses its program: told a moment later, by a page that is still there.
+  setTimeout(() => console.warn("The lesson’s numbers stay:", error), 200);
+});

@@ -36,7 +36,7 @@ pub enum Figures {
 impl Figures {
     /// What each build of the program brings: (its name, the figures, features of `study`).
     pub const BUILDS: [(&str, Self, &str); 12] = [
-        ("study-shelf", Self::None, ""),
+        ("study-shelf", Self::None, "carrying"),
         ("study-practice", Self::Practice, "rounds"),
         ("study-check", Self::Check, "check"),
         (

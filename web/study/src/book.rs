@@ -5,8 +5,11 @@
 //! what is kept, changes that, and writes it.
 
 use crate::notebook::{Damage, Notebook};
+#[cfg(feature = "carrying")]
 use crate::place::{Place, stored_set};
-use crate::storage::{NOTEBOOK, SET, Shelf};
+#[cfg(feature = "carrying")]
+use crate::storage::SET;
+use crate::storage::{NOTEBOOK, Shelf};
 
 /// The notebook, and the shelf on which it is kept.
 pub(crate) struct Book<S> {
@@ -91,7 +94,11 @@ impl<S: Shelf> Book<S> {
         let text = self.notebook.to_json().write();
         self.unkept = self.blocked || !self.shelf.write(NOTEBOOK, &text);
     }
+}
 
+/// What is carried away and brought along.
+#[cfg(feature = "carrying")]
+impl<S: Shelf> Book<S> {
     /// Everything that the reader can carry away.
     pub(crate) fn place(&self) -> Place {
         Place {

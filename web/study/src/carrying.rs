@@ -1,5 +1,6 @@
-//! "Take my place with me": the buttons on the first page, and links that bring a place
-//! to any page of this program.
+//! "Take my place with me": its buttons, and links that bring a place to a page that has them.
+//!
+//! Without the feature `carrying` all of it is left out, and `no_carrying.rs` stands in.
 
 use crate::dom::{Result, append, by_id, document, made, prepend, say, show};
 use crate::kept::Kept;
@@ -38,7 +39,7 @@ fn said(text: &str) {
 }
 
 /// Makes a link, shows it to be copied by hand, and copies it where the browser lets us.
-pub(crate) fn copy_link(kept: &Kept) -> Result<()> {
+fn copy_link(kept: &Kept) -> Result<()> {
     let place = kept.place();
     if place.is_empty() {
         said("There is nothing to take yet: no lesson ticked, no answer marked, no set.");
@@ -79,7 +80,7 @@ fn link_box() -> Result<HtmlInputElement> {
 }
 
 /// Saves a file by way of a link to data.
-pub(crate) fn save_file(kept: &Kept) -> Result<()> {
+fn save_file(kept: &Kept) -> Result<()> {
     let text = String::from(encode_uri_component(&kept.place().to_file()));
     let link = made("a", "", "")?;
     link.set_attribute("download", FILE)?;
@@ -100,7 +101,7 @@ pub(crate) fn save_file(kept: &Kept) -> Result<()> {
 }
 
 /// Opens the browser's own choice of a file.
-pub(crate) fn choose_file() {
+fn choose_file() {
     if let Some(input) = by_id("place-file") {
         input.unchecked_ref::<HtmlElement>().click();
     }
@@ -134,12 +135,43 @@ impl Carrying {
         Ok(())
     }
 
+    /// Offers what a file holds that was read.
+    pub(crate) fn offer_file(&mut self, text: &str, kept: &Kept) -> Result<()> {
+        self.offer(Place::from_file(text), kept)
+    }
+
+    /// Offers what the address carries. Says whether it carries a place.
+    pub(crate) fn offer_link(&mut self, hash: &str, kept: &Kept) -> Result<bool> {
+        let Some(place) = Place::from_link(hash) else {
+            return Ok(false);
+        };
+        clear_hash()?;
+        self.offer(place, kept)?;
+        Ok(true)
+    }
+
+    /// Does what a button asks for. Says whether the notebook may have changed.
+    pub(crate) fn pressed(&mut self, what: &str, id: &str, kept: &mut Kept) -> Result<bool> {
+        match (what, id) {
+            (_, "place-link") => copy_link(kept)?,
+            (_, "place-export") => save_file(kept)?,
+            (_, "place-import" | "place-restore-open") => choose_file(),
+            (_, "place-wipe") => {
+                wipe(kept)?;
+                return Ok(true);
+            }
+            ("take", _) => {
+                self.take(kept)?;
+                return Ok(true);
+            }
+            ("leave", _) => self.leave()?,
+            _ => {}
+        }
+        Ok(false)
+    }
+
     /// Offers what a file or link holds, or says why it holds nothing.
-    pub(crate) fn offer(
-        &mut self,
-        place: core::result::Result<Place, &str>,
-        kept: &Kept,
-    ) -> Result<()> {
+    fn offer(&mut self, place: core::result::Result<Place, &str>, kept: &Kept) -> Result<()> {
         self.withdraw();
         let text = match &place {
             Ok(place) => {
@@ -170,7 +202,7 @@ impl Carrying {
     }
 
     /// Takes in what was offered.
-    pub(crate) fn take(&mut self, kept: &mut Kept) -> Result<()> {
+    fn take(&mut self, kept: &mut Kept) -> Result<()> {
         if let Some(place) = self.offered.take() {
             kept.take_in(&place)?;
         }
@@ -198,7 +230,7 @@ impl Carrying {
     }
 
     /// Leaves what was offered; the focus goes to the page, since its button is gone.
-    pub(crate) fn leave(&mut self) -> Result<()> {
+    fn leave(&mut self) -> Result<()> {
         self.withdraw();
         match by_id("main") {
             Some(main) => crate::dom::focus_on(&main),
@@ -222,14 +254,14 @@ fn buttons() -> Result<Element> {
 }
 
 /// Wipes everything, and says so.
-pub(crate) fn wipe(kept: &mut Kept) -> Result<()> {
+fn wipe(kept: &mut Kept) -> Result<()> {
     kept.wipe()?;
     said("Wiped. This browser holds no notebook, no set and no choices of yours now.");
     Ok(())
 }
 
 /// The page's address without what stood behind the `#`, so that a link is taken in once.
-pub(crate) fn clear_hash() -> Result<()> {
+fn clear_hash() -> Result<()> {
     let page = document()?.document_uri()?;
     let page = page.split('#').next().unwrap_or_default();
     let window = web_sys::window();

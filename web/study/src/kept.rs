@@ -4,6 +4,7 @@ use crate::book::{Book, Trouble};
 use crate::day;
 use crate::dom::{Result, by_id, document, made, prepend};
 use crate::notebook::Notebook;
+#[cfg(feature = "carrying")]
 use crate::place::Place;
 use crate::storage::Browser;
 use superhet::problems::schedule::Day;
@@ -12,6 +13,7 @@ use web_sys::Event;
 /// What other scripts of the page hear when something was written, or found written.
 const RECORDED: &str = "before-the-bench:recorded";
 /// What they hear when everything was wiped.
+#[cfg(feature = "carrying")]
 const WIPED: &str = "before-the-bench:wiped";
 
 /// The notebook as this browser keeps it.
@@ -50,12 +52,6 @@ impl Kept {
     /// keep it.
     pub(crate) fn change(&mut self, change: impl FnOnce(&mut Notebook)) -> Result<()> {
         let trouble = self.book.change(change);
-        self.changed(trouble)
-    }
-
-    /// Adds what a reader brought along.
-    pub(crate) fn take_in(&mut self, place: &Place) -> Result<()> {
-        let trouble = self.book.take_in(place);
         self.changed(trouble)
     }
 
@@ -104,22 +100,6 @@ impl Kept {
         self.book.is_kept()
     }
 
-    /// Everything that the reader can carry away.
-    pub(crate) fn place(&self) -> Place {
-        self.book.place()
-    }
-
-    /// Whether a set that was brought along stays outside, since the reader has another.
-    pub(crate) fn keeps_own_set(&self, place: &Place) -> bool {
-        self.book.keeps_own_set(place)
-    }
-
-    /// Forgets everything.
-    pub(crate) fn wipe(&mut self) -> Result<()> {
-        self.book.wipe();
-        tell(WIPED)
-    }
-
     /// Lets the page's other scripts know whether a lesson is ticked, so that they need
     /// not read the notebook.
     pub(crate) fn mark_page(&self) -> Result<()> {
@@ -134,6 +114,32 @@ impl Kept {
         }
         body.set_attribute("data-ticked", "")?;
         tell(RECORDED)
+    }
+}
+
+/// What is carried away and brought along.
+#[cfg(feature = "carrying")]
+impl Kept {
+    /// Adds what a reader brought along.
+    pub(crate) fn take_in(&mut self, place: &Place) -> Result<()> {
+        let trouble = self.book.take_in(place);
+        self.changed(trouble)
+    }
+
+    /// Everything that the reader can carry away.
+    pub(crate) fn place(&self) -> Place {
+        self.book.place()
+    }
+
+    /// Whether a set that was brought along stays outside, since the reader has another.
+    pub(crate) fn keeps_own_set(&self, place: &Place) -> bool {
+        self.book.keeps_own_set(place)
+    }
+
+    /// Forgets everything.
+    pub(crate) fn wipe(&mut self) -> Result<()> {
+        self.book.wipe();
+        tell(WIPED)
     }
 }
 

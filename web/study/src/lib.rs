@@ -19,10 +19,12 @@
 //! Nothing it does may take the page down: an error turns the part it came from back
 //! into text, a panic marks the page (`body[data-stopped]`), and what was drawn stays.
 
+#[cfg(feature = "carrying")]
 mod base64url;
 #[cfg(feature = "bench")]
 mod bench;
 mod book;
+#[cfg_attr(not(feature = "carrying"), path = "no_carrying.rs")]
 mod carrying;
 mod course;
 mod day;
@@ -35,6 +37,7 @@ mod listener;
 mod nasty_input;
 mod notebook;
 mod page;
+#[cfg(feature = "carrying")]
 mod place;
 #[cfg_attr(not(feature = "practice"), path = "no_practice.rs")]
 mod practice;

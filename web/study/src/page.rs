@@ -7,7 +7,6 @@ use crate::dom::{Result, all_of_page, document, explain};
 use crate::figure::LiveFigure;
 use crate::kept::{Kept, note};
 use crate::listener::Listener;
-use crate::place::Place;
 use crate::practice::Practice;
 use crate::prediction::Prediction;
 use crate::problem::Slips;
@@ -211,7 +210,7 @@ impl Page {
         let input = target.dyn_ref::<HtmlInputElement>();
         match input.filter(|input| input.id() == "place-file") {
             Some(input) => self.carrying.read_file(input, &self.kept, |text| {
-                with_page(|page| page.carrying.offer(Place::from_file(&text), &page.kept));
+                with_page(|page| page.carrying.offer_file(&text, &page.kept));
             }),
             None => {
                 self.practice.change()?;
@@ -253,29 +252,10 @@ impl Page {
             tick.pressed(&mut self.kept)?;
             return self.show_notebook();
         }
-        self.carry(&what, &button.id())
-    }
-
-    /// The buttons of "take my place with me".
-    fn carry(&mut self, what: &str, id: &str) -> Result<()> {
-        match (what, id) {
-            (_, "place-link") => carrying::copy_link(&self.kept),
-            (_, "place-export") => carrying::save_file(&self.kept),
-            (_, "place-import" | "place-restore-open") => {
-                carrying::choose_file();
-                Ok(())
-            }
-            (_, "place-wipe") => {
-                carrying::wipe(&mut self.kept)?;
-                self.show_notebook()
-            }
-            ("take", _) => {
-                self.carrying.take(&mut self.kept)?;
-                self.show_notebook()
-            }
-            ("leave", _) => self.carrying.leave(),
-            _ => Ok(()),
+        if self.carrying.pressed(&what, &button.id(), &mut self.kept)? {
+            return self.show_notebook();
         }
+        Ok(())
     }
 
     /// Another window may have written the notebook.
@@ -299,9 +279,8 @@ impl Page {
     fn follow_link(&mut self) -> Result<()> {
         let window = web_sys::window().ok_or(JsValue::NULL)?;
         let hash = window.location().hash()?;
-        if let Some(place) = Place::from_link(&hash) {
-            carrying::clear_hash()?;
-            return self.carrying.offer(place, &self.kept);
+        if self.carrying.offer_link(&hash, &self.kept)? {
+            return Ok(());
         }
         let Some(named) = hash.strip_prefix("#problem=") else {
             return Ok(());

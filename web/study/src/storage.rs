@@ -12,10 +12,12 @@ const LONGEST_ASIDE: usize = 150_000;
 /// The reader's notebook.
 pub(crate) const NOTEBOOK: &str = "notebook";
 /// The set that the look-up keeps.
+#[cfg(feature = "carrying")]
 pub(crate) const SET: &str = "set";
 /// Every name under which a page of this site keeps something: the notebook, the set, whose
 /// numbers lessons show, the theme that was chosen, and that the home-screen hint was put
 /// away.
+#[cfg(feature = "carrying")]
 const ALL: [&str; 5] = [NOTEBOOK, SET, "numbers", "theme", "home-screen"];
 
 /// Where texts are kept under names.
@@ -42,6 +44,7 @@ pub(crate) trait Shelf {
     }
 
     /// Forgets everything of ours, and what was put aside.
+    #[cfg(feature = "carrying")]
     fn clear(&self) {
         for name in ALL {
             self.remove(name);

@@ -153,6 +153,7 @@ impl Notebook {
     }
 
     /// What the notebook holds, in words.
+    #[cfg(feature = "carrying")]
     pub(crate) fn told(&self) -> String {
         let answers: u32 = self
             .problems
