@@ -122,6 +122,9 @@ async fn answer_by_keys(visit: &Visit) -> Result<()> {
     Ok(())
 }
 
+/// The link to the problem that lies open, as the page writes it.
+const AGAIN: &str = "return document.querySelector('#round-problem .again a').getAttribute('href')";
+
 /// The reader's own set, as the page of the set keeps it.
 const OWN: &str = r#"{"version":2,"side":"below","region":1,"if":"125 kHz"}"#;
 
@@ -144,8 +147,7 @@ async fn a_problem_is_asked_of_the_reader_s_own_set() -> Result<()> {
                 let scene = visit.text("#round-problem .scene").await?;
                 if scene.contains("our own set") {
                     ensure!(scene.contains("125 kHz"), "{scene}");
-                    let again = visit.element("#round-problem .again a").await?;
-                    link = again.attr("href").await?;
+                    link = Some(visit.script::<String>(AGAIN).await?);
                     break;
                 }
                 visit.click("#round-leave").await?;
