@@ -1,20 +1,17 @@
 //! The check before and after the course: both forms, told only at the end, and its picture.
 
+use crate::place;
+use crate::practice::content;
 use anyhow::{Context, Result, anyhow, ensure};
 use checks::{Engine, Visit, Window, journey};
 use serde_json::{Value, json};
 use site::check::Item;
 use site::content::Content;
-use site::repository;
 use superhet::problems::problem::Answer;
 use superhet::problems::{Problem, generate};
 
 const PAGE: &str = "practice/check/";
 const LAST: &str = "reading-faults";
-
-fn content() -> Result<Content> {
-    Content::load(&repository::root()).map_err(|faults| anyhow!("{faults}"))
-}
 
 fn drawn(content: &Content, item: &Item, form: usize) -> Result<Problem> {
     let family = content.families.find(&item.family);
@@ -187,9 +184,7 @@ async fn the_result_travels_with_the_place() -> Result<()> {
         let given = vec![json!(notebook.to_string())];
         visit.browser.execute(write, given).await?;
         open(&visit, PAGE).await?;
-        visit.click("#place-link").await?;
-        let link = "return document.getElementById('place-box').value";
-        let link: String = visit.script(link).await?;
+        let link = place::link(&visit).await?;
         visit.click("#place details > summary").await?;
         visit.click("#place-wipe").await?;
         ensure!(taken(&visit).await?.is_null());

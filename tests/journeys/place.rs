@@ -64,6 +64,13 @@ async fn nothing_is_there(visit: &Visit) -> Result<()> {
     Ok(())
 }
 
+/// The link that carries the place, from the page that is open.
+pub(crate) async fn link(visit: &Visit) -> Result<String> {
+    visit.click("#place-link").await?;
+    let link = "return document.getElementById('place-box').value";
+    visit.script(link).await
+}
+
 async fn wipe(visit: &Visit) -> Result<()> {
     visit.click("#place details > summary").await?;
     visit.click("#place-wipe").await?;
@@ -125,9 +132,7 @@ async fn a_link_carries_the_place() -> Result<()> {
         journey(engine, Window::PHONE, async |visit| {
             one_evening(&visit).await?;
             open(&visit, "").await?;
-            visit.click("#place-link").await?;
-            let link = "return document.getElementById('place-box').value";
-            let link: String = visit.script(link).await?;
+            let link = link(&visit).await?;
             ensure!(
                 link.starts_with(&format!("{}#place=", visit.server.url(""))),
                 "{link}"

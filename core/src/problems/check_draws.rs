@@ -70,8 +70,8 @@ const SETS: [[(&str, &str); 2]; 4] = [
     [("if", "1600 kHz"), ("side", "above")],
 ];
 
-/// A level that is offered on other sets must go with one of them at least; which others its
-/// conditions refuse is told to the reader.
+/// A level that is offered on other sets must go with one of them at least. On a set that its
+/// conditions refuse it is asked of a drawn one.
 fn check_own_sets(family: &Family, faults: &mut Faults) {
     for level in Level::ALL {
         if family.level(level).own_set.is_none() {

@@ -39,7 +39,6 @@ mod notebook;
 mod page;
 #[cfg(feature = "carrying")]
 mod place;
-#[cfg_attr(not(feature = "practice"), path = "no_practice.rs")]
 mod practice;
 mod prediction;
 #[cfg_attr(not(feature = "problems"), path = "no_problems.rs")]

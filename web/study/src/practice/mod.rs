@@ -1,13 +1,12 @@
 //! The pages of practice: a round of problems, the notebook, the check.
 //!
 //! [`kinds`] reads what the page knows of each kind of problem, [`names`] what mistakes are
-//! called, [`choice`] says which of
-//! them come into question, [`round`] is the way through the chosen ones, [`words`] and
+//! called, [`choice`] says which of them come into question, [`round`] is the way through the chosen ones, [`words`] and
 //! [`tallies`] write what the reader sees: those six are pure, and [`room`] puts them into
 //! the page. For the check before and after the course [`items`] is pure and [`check`] puts
 //! it into a page of its own. [`own`] is the reader's set, as far as a problem can be asked of it.
-//! Each page's program has its own half; without the feature `practice` all of it is left out.
-//! For what is left out, `no_room.rs`, `no_check.rs` and `no_practice.rs` stand in.
+//! Each page's program has its own half, and those of other pages none: `no_room.rs` and
+//! `no_check.rs` stand in for what is left out.
 
 #[cfg_attr(not(feature = "check"), path = "no_check.rs")]
 mod check;
@@ -35,6 +34,7 @@ use crate::kept::Kept;
 use check::Check;
 use room::Room;
 use superhet::problems::ProblemCode;
+#[cfg(feature = "practice")]
 use wasm_bindgen::JsValue;
 use web_sys::Element;
 
@@ -120,6 +120,7 @@ impl Practice {
 }
 
 /// A part of the page by its id.
+#[cfg(feature = "practice")]
 fn part(id: &str) -> Result<Element> {
     by_id(id).ok_or_else(|| JsValue::from_str(&["this page lacks ", id].concat()))
 }

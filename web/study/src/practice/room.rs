@@ -25,8 +25,6 @@ pub(super) struct Room {
     lessons: Vec<(String, u32)>,
     round: Round,
     live: Option<LiveProblem>,
-    /// The reader's own set, if there is one.
-    own: Option<OwnSet>,
     /// The set that a link named with its problem.
     linked: Option<OwnSet>,
 }
@@ -48,13 +46,8 @@ impl Room {
             lessons: crate::course::numbered(&text("course")),
             round: Round::default(),
             live: None,
-            own: Browser.read(SET).and_then(|text| OwnSet::read(&text)),
             linked: None,
         };
-        if let Some(own) = &room.own {
-            say(&part("own-said")?, &own.said());
-            show(&part("own-choice")?, true)?;
-        }
         let done = room.done(kept);
         for input in all_of_page("#pick-lessons input")? {
             let input: HtmlInputElement = input.unchecked_into();
@@ -77,6 +70,10 @@ impl Room {
         );
         let done = choice::lessons_told(&self.done(kept));
         say(&part("done-lessons")?, &done);
+        let own = own_set();
+        let said = own.as_ref().map(OwnSet::said).unwrap_or_default();
+        say(&part("own-said")?, &said);
+        show(&part("own-choice")?, own.is_some())?;
         self.show_tallies(notebook)?;
         let round = self.chosen(kept)?;
         let begin = part("begin")?;
@@ -246,7 +243,7 @@ impl Room {
         place.set_inner_html("");
         let desk = text
             .map_err(|why| ["This problem could not be fetched: ", why, "."].concat())
-            .and_then(|text| laid(text, coming, self.set_for(coming)));
+            .and_then(|text| laid(text, coming, self.set_for(coming).as_ref()));
         match desk {
             Ok(desk) => {
                 let after = if self.round.is_last() { NEXT.1 } else { NEXT.0 };
@@ -263,13 +260,13 @@ impl Room {
 
     /// The set that a problem is asked of, where its family offers that: the one that a link
     /// names, or the reader's own unless the box is empty.
-    fn set_for(&self, coming: Coming) -> Option<&OwnSet> {
+    fn set_for(&self, coming: Coming) -> Option<OwnSet> {
         if coming.code.is_some() {
-            return self.linked.as_ref();
+            return self.linked.clone();
         }
         let wished = all_of_page("#own-choice input:checked");
         let wished = wished.is_ok_and(|boxes| !boxes.is_empty());
-        self.own.as_ref().filter(|_| wished)
+        own_set().filter(|_| wished)
     }
 
     fn go_on(&mut self, kept: &Kept) -> Result<()> {
@@ -313,6 +310,11 @@ impl Room {
         self.set_out(Round::of(kind, *code))?;
         Ok(true)
     }
+}
+
+/// The reader's own set as the browser keeps it now, if it keeps one.
+fn own_set() -> Option<OwnSet> {
+    OwnSet::read(&Browser.read(SET)?)
 }
 
 /// The desk with the problem that comes, or a sentence that says why there is none.

@@ -11,7 +11,7 @@ use superhet::problems::Outcome;
 /// What is due, before a round.
 pub(super) fn due(due: u32) -> String {
     match due {
-        0 => "Nothing is due today; a round does no harm.".to_owned(),
+        0 => "Nothing waits for you today; a round does no harm.".to_owned(),
         _ => [&due_words(due), "."].concat(),
     }
 }

@@ -56,8 +56,8 @@ fn whose_numbers(drawing: &Drawing<'_>) -> Markup {
             @let parts = [parts, vec![links.asset("numbers.js")]].concat().join(" ");
             p.numbers #numbers data-parts=(parts) data-styles=(links.asset("numbers.css"))
                 data-wasm=[(!portable).then(|| links.asset("numbers.wasm"))] {
-                "Numbers of the practice set. "
-                a href=(links.page("my-set/")) { "You have a set?" }
+                "The numbers are those of the club’s own set. "
+                a href=(links.page("my-set/")) { "Have you one?" }
             }
         }
     }

@@ -151,8 +151,8 @@ fn method() -> Markup {
             h2 #method-title { "When a problem comes back" }
             p {
                 "Each kind of problem stands in one of five boxes: done right alone on its day it "
-                "moves one box up, done with help one box down, with its working shown back to "
-                "the first, and from box to box it comes back after " (days) " days, always with "
+                "moves one box up, done after a wrong answer or with a hint one box down, with its "
+                "working shown back to the first, and from box to box it comes back after " (days) " days, always with "
                 "other numbers."
             }
             p.small {

@@ -1,96 +1,19 @@
-//! Practice: a round by keyboard alone, how the standing of a family moves, what is due, the
-//! notebook's tallies, and what is left without scripts.
+//! A round by keyboard alone, how the standing of a family moves, what is due, and the
+//! notebook's tallies.
 
-use crate::formulas::pages;
+use super::{DESK, PAGE, Right, content, lying_open, open, right, with_notebook};
 use crate::lesson::problem::tally;
+use crate::place;
 use anyhow::{Context, Result, anyhow, ensure};
 use checks::{Engine, Visit, Window, journey};
 use serde_json::{Value, json};
-use site::content::Content;
-use site::repository;
-use superhet::problems::problem::Answer;
-use superhet::problems::{Level, Problem, ProblemCode, generate, generate_for_set};
+use superhet::problems::{Level, ProblemCode, generate};
 use thirtyfour::Key;
 
-const PAGE: &str = "practice/";
 const FAMILY: &str = "oscillator-from-dial";
-const DESK: &str = "#round-problem .desk .part:last-child";
 /// Today as the pages count days.
 const TODAY: &str = "const now = new Date(); \
     return Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / 864e5";
-
-async fn open(visit: &Visit, page: &str) -> Result<()> {
-    visit.open(page).await?;
-    visit.ready().await
-}
-
-/// Puts a notebook into the browser's storage, as another visit would have left it.
-async fn with_notebook(visit: &Visit, problems: Value, ticked: &[&str]) -> Result<()> {
-    let lessons = ticked
-        .iter()
-        .map(|slug| ((*slug).to_owned(), json!("2026-11-01")));
-    let lessons: serde_json::Map<String, Value> = lessons.collect();
-    let notebook = json!({"version": 2, "lessons": lessons, "problems": problems});
-    open(visit, "about/").await?;
-    let write = "localStorage.setItem('before-the-bench:notebook', arguments[0])";
-    visit
-        .browser
-        .execute(write, vec![json!(notebook.to_string())])
-        .await?;
-    Ok(())
-}
-
-fn content() -> Result<Content> {
-    Content::load(&repository::root()).map_err(|faults| anyhow!("{faults}"))
-}
-
-/// The problem that lies open, drawn anew from its own code.
-async fn lying_open(visit: &Visit) -> Result<Problem> {
-    let code = visit.text("#round-problem .desk .again a").await?;
-    let code = ProblemCode::decode(&code).map_err(|error| anyhow!("{code}: {error}"))?;
-    let content = content()?;
-    let family = content.families.numbered(code.family, code.revision);
-    let family = family.with_context(|| format!("no family {}", code.family))?;
-    Ok(generate(&family.family, code.level, code.seed)?)
-}
-
-/// What is typed for a part, or which of its choices is made.
-enum Right {
-    Typed(String),
-    Choice(usize),
-}
-
-fn right(problem: &Problem, part: usize) -> Right {
-    match &problem.parts[part].answer {
-        Answer::Number(number) => Right::Typed(number.text.clone()),
-        Answer::Choice(choices) => {
-            Right::Choice(choices.iter().position(|choice| choice.right).unwrap_or(0))
-        }
-    }
-}
-
-/// Answers every part of the problem that lies open rightly, with the mouse.
-pub(crate) async fn answer_rightly(visit: &Visit) -> Result<()> {
-    let problem = lying_open(visit).await?;
-    for part in 0..problem.parts.len() {
-        let submit = match right(&problem, part) {
-            Right::Typed(text) => {
-                visit.type_into(&format!("{DESK} input"), &text).await?;
-                format!("{DESK} [type=submit]")
-            }
-            Right::Choice(place) => {
-                visit
-                    .click(&format!("{DESK} label:nth-of-type({})", place + 1))
-                    .await?;
-                format!("{DESK} [type=submit]")
-            }
-        };
-        visit.click(&submit).await?;
-        let marked = format!("#round-problem .part:nth-child({}) .is-right", part + 1);
-        visit.element(&marked).await?;
-    }
-    Ok(())
-}
 
 /// The same with keys alone.
 async fn answer_by_keys(visit: &Visit) -> Result<()> {
@@ -118,69 +41,6 @@ async fn answer_by_keys(visit: &Visit) -> Result<()> {
             visit.focused(".marking").await?,
             "the focus is not on what is said"
         );
-    }
-    Ok(())
-}
-
-/// The link to the problem that lies open, as the page writes it.
-const AGAIN: &str = "return document.querySelector('#round-problem .again a').getAttribute('href')";
-
-/// The reader's own set, as the page of the set keeps it.
-const OWN: &str = r#"{"version":2,"side":"below","region":1,"if":"125 kHz"}"#;
-
-#[tokio::test(flavor = "multi_thread")]
-async fn a_problem_is_asked_of_the_reader_s_own_set() -> Result<()> {
-    let lessons = ["why-one-fixed-frequency", "oscillator-mixer-difference"];
-    for engine in Engine::ALL {
-        journey(engine, Window::PHONE, async |visit| {
-            with_notebook(&visit, json!({}), &lessons).await?;
-            let keep = "localStorage.setItem('before-the-bench:set', arguments[0])";
-            visit.browser.execute(keep, vec![json!(OWN)]).await?;
-            open(&visit, PAGE).await?;
-            let said = visit.text("#own-said").await?;
-            ensure!(said == "IF 125 kHz, oscillator below", "{said}");
-            visit.click("#begin").await?;
-            // One of the round's six is that of lesson 2 that is asked of any set.
-            let mut link = None;
-            for _ in 0..6 {
-                visit.element(&format!("{DESK} [type=submit]")).await?;
-                let scene = visit.text("#round-problem .scene").await?;
-                if scene.contains("our own set") {
-                    ensure!(scene.contains("125 kHz"), "{scene}");
-                    link = Some(visit.script::<String>(AGAIN).await?);
-                    break;
-                }
-                visit.click("#round-leave").await?;
-            }
-            let link = link.context("no problem of the reader's own set")?;
-            ensure!(link.ends_with("&if=125 kHz&side=below"), "{link}");
-            let scene = visit.text("#round-problem .scene").await?;
-
-            // The link holds the set: it opens the same for somebody who has none.
-            visit
-                .script::<Value>("localStorage.removeItem('before-the-bench:set')")
-                .await?;
-            open(&visit, "about/").await?;
-            open(&visit, &format!("{PAGE}{link}")).await?;
-            ensure!(visit.text("#round-problem .scene").await? == scene);
-            let code = visit.text("#round-problem .again a").await?;
-            let code = ProblemCode::decode(&code).map_err(|error| anyhow!("{error}"))?;
-            let family = content()?;
-            let family = family.families.numbered(code.family, code.revision);
-            let family = family.context("no such family")?;
-            let set = [("if", "125 kHz"), ("side", "below")];
-            let problem = generate_for_set(&family.family, code.level, code.seed, &set)?;
-            let Right::Typed(text) = right(&problem, 0) else {
-                return Err(anyhow!("a choice"));
-            };
-            visit.type_into(&format!("{DESK} input"), &text).await?;
-            visit.click(&format!("{DESK} [type=submit]")).await?;
-            visit
-                .element("#round-problem .part:nth-child(1) .is-right")
-                .await?;
-            Ok(())
-        })
-        .await?;
     }
     Ok(())
 }
@@ -403,9 +263,7 @@ async fn the_standing_travels_and_is_wiped() -> Result<()> {
         journey(engine, Window::PHONE, async |visit| {
             with_notebook(&visit, problems.clone(), &[]).await?;
             open(&visit, PAGE).await?;
-            visit.click("#place-link").await?;
-            let link = "return document.getElementById('place-box').value";
-            let link: String = visit.script(link).await?;
+            let link = place::link(&visit).await?;
             visit.click("#place details > summary").await?;
             visit.click("#place-wipe").await?;
             ensure!(tally(&visit, FAMILY).await?.is_null(), "not wiped");
@@ -451,51 +309,6 @@ async fn lessons_can_be_picked() -> Result<()> {
             "{family}: {lesson:?}"
         );
         visit.fit_for_fingers().await
-    })
-    .await
-}
-
-#[tokio::test(flavor = "multi_thread")]
-async fn without_scripts_it_says_so() -> Result<()> {
-    journey(Engine::Chromium, Window::PHONE, async |visit| {
-        visit.without_scripts().await?;
-        visit.open(PAGE).await?;
-        let note = visit.text("noscript .note").await?;
-        ensure!(note.contains("needs JavaScript"), "{note}");
-        for dead in ["#choose", "#round", "#notebook", "#place"] {
-            ensure!(!visit.element(dead).await?.is_displayed().await?, "{dead}");
-        }
-        visit.no_sideways_scroll().await?;
-        visit.click("main a[href*=on-paper]").await?;
-        let problems = "return document.querySelectorAll('.problem .scene').length";
-        let problems: usize = visit.script(problems).await?;
-        let families = content()?.families.newest().count();
-        ensure!(problems == families, "{problems} of {families} stand there");
-        let key = visit.element(".problem details.answer .right").await?;
-        ensure!(!key.is_displayed().await?, "the key lies open");
-        visit.click(".problem details.answer summary").await?;
-        ensure!(!key.text().await?.is_empty(), "there is no key");
-        visit.no_sideways_scroll().await
-    })
-    .await
-}
-
-/// Chromium alone prints.
-#[tokio::test(flavor = "multi_thread")]
-async fn the_sheet_is_printed_without_its_keys() -> Result<()> {
-    journey(Engine::Chromium, Window::LAPTOP, async |visit| {
-        visit.open("practice/on-paper/").await?;
-        let text = pages(&visit.pdf().await?)?.concat();
-        ensure!(!text.contains("Answer and steps"), "the keys are printed");
-        let first = "return document.querySelector('.problem .question').textContent";
-        let first: String = visit.script(first).await?;
-        let start: String = first
-            .split_whitespace()
-            .take(3)
-            .collect::<Vec<_>>()
-            .join(" ");
-        ensure!(text.contains(&start), "{start:?} is not on paper");
-        Ok(())
     })
     .await
 }
