@@ -126,7 +126,7 @@ async fn without_a_set_the_switch_is_not_fetched() -> Result<()> {
         visit.open(SECOND).await?;
         visit.ready().await?;
         let text = visit.text("#numbers").await?;
-        ensure!(text.contains("practice set"), "{text}");
+        ensure!(text.contains("club’s own set"), "{text}");
         let asked = "return performance.getEntriesByType('resource') \
             .map((entry) => entry.name).filter((name) => /numbers|recipes/.test(name))";
         let asked: Vec<String> = visit.script(asked).await?;

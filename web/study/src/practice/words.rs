@@ -84,7 +84,7 @@ mod tests {
         assert_eq!(begin(0), "Begin");
         assert_eq!(begin(6), "Begin: 6 problems, about 8 minutes");
         assert_eq!(due(1), "1 problem due, about 2 minutes.");
-        assert!(due(0).contains("Nothing is due"));
+        assert!(due(0).contains("Nothing waits"));
         assert_eq!(title(1, 6), "Problem 2 of 6");
         let mut notebook = Notebook::default();
         notebook.done("two", Outcome::RightAlone, 20_000);
