@@ -160,6 +160,83 @@ async fn both_forms_are_taken_and_the_third_time_waits() -> Result<()> {
     Ok(())
 }
 
+/// What the tab keeps of a check that was begun.
+async fn unfinished(visit: &Visit) -> Result<Option<String>> {
+    let kept = "return sessionStorage.getItem('before-the-bench:check')";
+    visit.script(kept).await
+}
+
+/// What is typed, chosen and pressed in the first questions.
+async fn given(visit: &Visit) -> Result<Vec<Value>> {
+    let given = "return [...document.querySelectorAll('#check-questions section')].slice(0, 4) \
+        .map((slip) => [slip.querySelector('input:checked')?.value ?? \
+            slip.querySelector('input[type=text]')?.value, \
+            slip.querySelector('[aria-pressed=true]')?.textContent])";
+    visit.script(given).await
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_was_answered_outlives_a_reload_until_it_is_handed_in() -> Result<()> {
+    let content = content()?;
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            open(&visit, PAGE).await?;
+            let form = begin(&visit, &content).await?;
+            answer(&visit, &content, form, 3).await?;
+            let unit = "#check-questions section:nth-child(4) .unit-buttons button:last-child";
+            visit.click(unit).await?;
+            let before = given(&visit).await?;
+            visit.browser.refresh().await?;
+            visit.ready().await?;
+            let next = visit.text("#check-next").await?;
+            ensure!(next.contains("You have begun it"), "{next}");
+            ensure!(visit.text("#check-begin").await? == "Go on with it");
+            ensure!(begin(&visit, &content).await? == form, "the other form");
+            let after = given(&visit).await?;
+            ensure!(after == before, "{before:?} came back as {after:?}");
+            visit.accessible().await?;
+            hand_in(&visit, "unit): 4, 5").await?;
+            ensure!(marks(&visit, "full").await? == 3);
+            ensure!(unfinished(&visit).await?.is_none(), "kept for ever");
+            Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn damaged_answers_are_put_aside_and_wiping_takes_them_too() -> Result<()> {
+    let content = content()?;
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            open(&visit, PAGE).await?;
+            let damage = "sessionStorage.setItem('before-the-bench:check', '{\"version\":1')";
+            visit.script::<()>(damage).await?;
+            visit.browser.refresh().await?;
+            visit.ready().await?;
+            let note = visit.text("main > .note").await?;
+            ensure!(
+                note.contains("could not be read: it is cut or garbled"),
+                "{note}"
+            );
+            let form = begin(&visit, &content).await?;
+            answer(&visit, &content, form, 1).await?;
+            ensure!(unfinished(&visit).await?.is_some(), "not kept");
+            visit.click("#place details > summary").await?;
+            visit.click("#place-wipe").await?;
+            let left = "return sessionStorage.length";
+            // The journey's own ears keep what they hear there.
+            let ears = u32::from(engine == Engine::WebKit);
+            ensure!(visit.script::<u32>(left).await? <= ears, "not wiped");
+            ensure!(unfinished(&visit).await?.is_none(), "not wiped");
+            Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
 #[tokio::test(flavor = "multi_thread")]
 async fn without_scripts_both_forms_stand_on_paper() -> Result<()> {
     journey(Engine::Chromium, Window::PHONE, async |visit| {

@@ -7,6 +7,8 @@ use crate::notebook::Notebook;
 #[cfg(feature = "carrying")]
 use crate::place::Place;
 use crate::storage::Browser;
+#[cfg(feature = "carrying")]
+use crate::storage::{Shelf, Tab};
 use superhet::problems::schedule::Day;
 use web_sys::Event;
 
@@ -136,9 +138,10 @@ impl Kept {
         self.book.keeps_own_set(place)
     }
 
-    /// Forgets everything.
+    /// Forgets everything, in this tab too.
     pub(crate) fn wipe(&mut self) -> Result<()> {
         self.book.wipe();
+        Tab.clear();
         tell(WIPED)
     }
 }

@@ -1,6 +1,7 @@
-//! This browser's storage for this site.
+//! This browser's storage for this site, and this tab's.
 
-use web_sys::Storage;
+use wasm_bindgen::JsValue;
+use web_sys::{Storage, window};
 
 /// What every name of ours begins with.
 const PREFIX: &str = "before-the-bench:";
@@ -14,11 +15,14 @@ pub(crate) const NOTEBOOK: &str = "notebook";
 /// The set that the look-up keeps.
 #[cfg(feature = "carrying")]
 pub(crate) const SET: &str = "set";
-/// Every name under which a page of this site keeps something: the notebook, the set, whose
-/// numbers lessons show, the theme that was chosen, and that the home-screen hint was put
-/// away.
+/// The check that was begun; a tab keeps it.
 #[cfg(feature = "carrying")]
-const ALL: [&str; 5] = [NOTEBOOK, SET, "numbers", "theme", "home-screen"];
+pub(crate) const CHECK: &str = "check";
+/// Every name under which a page of this site keeps something: the notebook, the set, whose
+/// numbers lessons show, the theme that was chosen, that the home-screen hint was put away,
+/// and a check that was begun.
+#[cfg(feature = "carrying")]
+const ALL: [&str; 6] = [NOTEBOOK, SET, "numbers", "theme", "home-screen", CHECK];
 
 /// Where texts are kept under names.
 pub(crate) trait Shelf {
@@ -56,25 +60,59 @@ pub(crate) trait Shelf {
 /// The storage of this browser.
 pub(crate) struct Browser;
 
-/// Some browsers and windows have no storage, or refuse it.
-fn local() -> Option<Storage> {
-    web_sys::window()?.local_storage().ok().flatten()
-}
+/// The storage of this tab: it outlives a reload, and goes with the tab.
+#[cfg(feature = "carrying")]
+pub(crate) struct Tab;
 
 impl Shelf for Browser {
     fn read(&self, name: &str) -> Option<String> {
-        local()?.get_item(&[PREFIX, name].concat()).ok().flatten()
+        read(window()?.local_storage(), name)
     }
 
     fn write(&self, name: &str, text: &str) -> bool {
-        local().is_some_and(|local| local.set_item(&[PREFIX, name].concat(), text).is_ok())
+        window().is_some_and(|window| write(window.local_storage(), name, text))
     }
 
     fn remove(&self, name: &str) {
-        if let Some(local) = local() {
-            // A name that cannot be removed cannot be read either.
-            let _ = local.remove_item(&[PREFIX, name].concat());
+        if let Some(window) = window() {
+            remove(window.local_storage(), name);
         }
+    }
+}
+
+#[cfg(feature = "carrying")]
+impl Shelf for Tab {
+    fn read(&self, name: &str) -> Option<String> {
+        read(window()?.session_storage(), name)
+    }
+
+    fn write(&self, name: &str, text: &str) -> bool {
+        window().is_some_and(|window| write(window.session_storage(), name, text))
+    }
+
+    fn remove(&self, name: &str) {
+        if let Some(window) = window() {
+            remove(window.session_storage(), name);
+        }
+    }
+}
+
+/// Some browsers and windows have no storage, or refuse it.
+type Given = Result<Option<Storage>, JsValue>;
+
+fn read(given: Given, name: &str) -> Option<String> {
+    given.ok()??.get_item(&[PREFIX, name].concat()).ok()?
+}
+
+fn write(given: Given, name: &str, text: &str) -> bool {
+    let set = |storage: Storage| storage.set_item(&[PREFIX, name].concat(), text).is_ok();
+    given.ok().flatten().is_some_and(set)
+}
+
+fn remove(given: Given, name: &str) {
+    if let Ok(Some(storage)) = given {
+        // A name that cannot be removed cannot be read either.
+        let _ = storage.remove_item(&[PREFIX, name].concat());
     }
 }
 
@@ -138,7 +176,14 @@ pub(crate) mod tests {
     #[test]
     fn wiping_leaves_nothing() {
         let board = Board::default();
-        for name in ["notebook", "set", "theme", "home-screen", "set:set-aside"] {
+        for name in [
+            "notebook",
+            "set",
+            "theme",
+            "home-screen",
+            "check",
+            "set:set-aside",
+        ] {
             board.write(name, "x");
         }
         board.clear();

@@ -157,7 +157,8 @@ fn keeping() -> Markup {
         p {
             "In this browser, and nowhere else, are kept: your notebook (lessons ticked, problems "
             "tallied), your set, your choice of paper, and that you put the home-screen hint away. "
-            "Whatever was found damaged is kept beside them, put aside."
+            "Whatever was found damaged is kept beside them, put aside. The answers to a check "
+            "that you have begun are kept by its tab alone, until you hand it in or close the tab."
         }
         p {
             "The notebook and the set you can save to a file or carry in a link, on the first page. "

@@ -1,16 +1,19 @@
 //! The check alive: twelve questions at once, told how they went only when all are handed in.
 
 use super::items::{self, Item};
+use super::offer::{GO_ON, left_open, offered, told};
 use super::part;
-use crate::day;
+use super::unfinished::Unfinished;
 use crate::dom::{Result, all, by_id, focus_on, one, say, show};
-use crate::kept::{Kept, today_number};
+use crate::kept::{Kept, note, today_number};
 use crate::problem::{
     fetch_family, open_family, press_unit, pressed_unit, question, seed, tell, typed,
 };
-use superhet::problems::before_after::{Form, Next, QUESTIONS, Taking, next};
+use crate::storage::{CHECK, Shelf, Tab};
+use superhet::problems::before_after::{Form, Next, Taking, next};
 use superhet::problems::{Marking, Problem, generate, mark};
-use web_sys::Element;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlInputElement};
 
 /// The check, and the form that lies open.
 pub(super) struct Check {
@@ -20,8 +23,12 @@ pub(super) struct Check {
     form: Option<Form>,
     /// The questions of the form, as their families come.
     questions: Vec<Option<Problem>>,
+    /// What this tab kept of it when the page was opened or the check begun.
+    begun: Option<Unfinished>,
     /// Whether the reader was told of the questions left open.
     warned: bool,
+    /// Whether the reader was told that nothing can be kept.
+    told: bool,
 }
 
 impl Check {
@@ -39,7 +46,9 @@ impl Check {
             last_lesson: lessons.last().map(|it| it.0.clone()).unwrap_or_default(),
             form: None,
             questions: Vec::new(),
+            begun: begun()?,
             warned: false,
+            told: false,
         })
     }
 
@@ -49,13 +58,32 @@ impl Check {
         next(notebook.checks(), is_done, today_number(), seed())
     }
 
+    /// What was begun, where it is what comes next.
+    fn begun(&self, next: Next) -> Option<&Unfinished> {
+        self.begun.as_ref().filter(|begun| begun.comes(next))
+    }
+
+    /// Whether the questions are there to be answered.
+    fn lies_open(&self) -> bool {
+        self.form.is_some() && self.questions.iter().all(Option::is_some)
+    }
+
     /// Shows what comes next, and the result so far.
     pub(super) fn show(&self, kept: &Kept) -> Result<()> {
         let next = self.next(kept);
-        say(&part("check-next")?, &told(next));
-        let begins = offered(next).is_some() && !self.items.is_empty();
+        if self.form.is_none() {
+            let begun = self.begun(next).is_some();
+            let (says, button) = match begun {
+                true => (GO_ON.to_owned(), "Go on with it"),
+                false => (told(next), "Begin"),
+            };
+            say(&part("check-next")?, &says);
+            say(&part("check-begin")?, button);
+        }
+        // The button stays until the questions are there, and the focus with it.
+        let begins = offered(next).is_some() && !self.items.is_empty() && !self.lies_open();
         for shown in ["check-begin", "check-how"] {
-            show(&part(shown)?, begins && self.form.is_none())?;
+            show(&part(shown)?, begins)?;
         }
         let result = items::result(&self.items, kept.notebook().checks());
         show(&part("check-result")?, !result.is_empty())?;
@@ -73,7 +101,10 @@ impl Check {
         match (what, button.id().as_str()) {
             (_, "check-begin") => self.begin(kept)?,
             (_, "check-hand-in") => self.hand_in(kept)?,
-            ("unit", _) => press_unit(button)?,
+            ("unit", _) => {
+                press_unit(button)?;
+                self.keep()?;
+            }
             _ => return Ok(false),
         }
         Ok(true)
@@ -81,9 +112,14 @@ impl Check {
 
     /// Asks for every family; the questions are laid out when all are there.
     fn begin(&mut self, kept: &Kept) -> Result<()> {
-        let Some(form) = offered(self.next(kept)) else {
+        if self.form.is_some() {
+            return Ok(());
+        }
+        let next = self.next(kept);
+        let Some(drawn) = offered(next) else {
             return Ok(());
         };
+        let form = self.begun(next).map_or(drawn, |begun| begun.form);
         self.form = Some(form);
         self.warned = false;
         self.questions = vec![None; self.items.len()];
@@ -120,10 +156,10 @@ impl Check {
                     ". Begin again later.",
                 ];
                 say(&part("check-coming")?, &text.concat());
-                return show(&part("check-begin")?, true);
+                return Ok(());
             }
         }
-        if self.questions.iter().all(Option::is_some) {
+        if self.lies_open() {
             self.lay_out()?;
         }
         Ok(())
@@ -139,9 +175,53 @@ impl Check {
             html.push_str(&[&number, "</h3>", &question(problem, &id), "</section>"].concat());
         }
         part("check-questions")?.set_inner_html(&html);
-        show(&part("check-begin")?, false)?;
+        self.fill_in()?;
+        for gone in ["check-begin", "check-how"] {
+            show(&part(gone)?, false)?;
+        }
         show(&part("check-form")?, true)?;
         focus_on(&part("check-form-title")?)
+    }
+
+    /// Puts back what was answered before the page was left.
+    fn fill_in(&self) -> Result<()> {
+        let Some(begun) = self.begun.as_ref().filter(|it| Some(it.form) == self.form) else {
+            return Ok(());
+        };
+        let slips = all(&part("check-questions")?, "section")?;
+        for (item, slip) in self.items.iter().zip(&slips) {
+            if let Some((typed, unit)) = begun.answer(item) {
+                answer(slip, typed, unit)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Something was typed or chosen.
+    pub(super) fn typed(&mut self, target: &Element) -> Result<()> {
+        if part("check-questions")?.contains(Some(target)) {
+            self.keep()?;
+        }
+        Ok(())
+    }
+
+    /// Keeps the answers so far in this tab, and says once where it would not keep them.
+    fn keep(&mut self) -> Result<()> {
+        let Some(form) = self.form else { return Ok(()) };
+        let slips = all(&part("check-questions")?, "section")?;
+        let answers = slips.iter().map(|slip| {
+            let unit = pressed_unit(slip)?.unwrap_or_default();
+            Ok((typed(slip)?, unit))
+        });
+        let answers = answers.collect::<Result<Vec<_>>>()?;
+        if Unfinished::of(form, &self.items, answers).keep(&Tab) || self.told {
+            return Ok(());
+        }
+        self.told = true;
+        note(
+            "This browser keeps nothing for this site: what you answer lasts until you leave \
+             this page.",
+        )
     }
 
     /// Marks all of it at once. The first time, questions left open are told.
@@ -161,6 +241,8 @@ impl Check {
             return Ok(());
         }
         self.form = None;
+        self.begun = None;
+        Tab.remove(CHECK);
         let bits = marked.iter().enumerate();
         let right = bits.filter(|(_, (marking, _))| marking.verdict.is_right());
         let right = right.fold(0, |bits, (place, _)| bits | 1 << place);
@@ -186,78 +268,29 @@ impl Check {
     }
 }
 
-/// The form that is offered now.
-fn offered(next: Next) -> Option<Form> {
-    match next {
-        Next::Before(form) | Next::After(form) | Next::Again(form) => Some(form),
-        Next::AfterTheCourse | Next::FromDay(_) | Next::Nothing => None,
-    }
+/// What this tab keeps of a check that was begun.
+fn begun() -> Result<Option<Unfinished>> {
+    Unfinished::on(&Tab).or_else(|damage| {
+        let text = [
+            "Your answers so far could not be read: ",
+            damage,
+            ". They have been put aside in this tab, and the check begins anew.",
+        ];
+        note(&text.concat()).map(|()| None)
+    })
 }
 
-fn told(next: Next) -> String {
-    match next {
-        Next::Before(_) => "You have not taken it yet. Before lesson 1 is the best time: guess \
-             where you must, and leave open what says nothing to you."
-            .to_owned(),
-        Next::AfterTheCourse => {
-            "The second form waits until you have ticked the last lesson.".to_owned()
+/// Answers a question as it was answered before.
+fn answer(slip: &Element, typed: &str, unit: &str) -> Result<()> {
+    for input in all(slip, "input")? {
+        let input: HtmlInputElement = input.unchecked_into();
+        if input.type_() == "radio" {
+            input.set_checked(input.value() == typed);
+        } else {
+            input.set_value(typed);
         }
-        Next::After(_) => "You have ticked the last lesson: here is the second form.".to_owned(),
-        Next::FromDay(from) => {
-            let day = day::said(&day::of_number(from));
-            [
-                "It comes once more from ",
-                &day,
-                " on: what is still there by then?",
-            ]
-            .concat()
-        }
-        Next::Again(_) => "Thirty days have passed: here it is once more.".to_owned(),
-        Next::Nothing => "You have taken it three times. That is all it can do.".to_owned(),
     }
-}
-
-/// Which questions have no answer that can be read; nothing where all have.
-fn left_open(marked: &[(Marking, String)]) -> String {
-    let places = (1..=QUESTIONS).zip(marked);
-    let open = places.filter(|(_, (marking, _))| !marking.verdict.is_attempt());
-    let open: Vec<String> = open.map(|(number, _)| number.to_string()).collect();
-    if open.is_empty() {
-        return String::new();
-    }
-    let list = open.join(", ");
-    [
-        "Without an answer that can be read (a number needs its unit): ",
-        &list,
-        ". Fill in what you can, or hand it in as it is.",
-    ]
-    .concat()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::{left_open, offered, told};
-    use superhet::problems::before_after::{Form, Next};
-    use superhet::problems::{Marking, Verdict};
-
-    #[test]
-    fn what_is_offered_is_told() {
-        assert_eq!(offered(Next::After(Form::Two)), Some(Form::Two));
-        assert_eq!(offered(Next::FromDay(20_000)), None);
-        assert!(told(Next::FromDay(20_000)).contains("from 4 October 2024 on"));
-    }
-
-    #[test]
-    fn questions_left_open_are_named() {
-        let marking = |verdict| Marking {
-            verdict,
-            read_as: None,
-            mistake: None,
-            says: String::new(),
-        };
-        let all = [Verdict::Unclear, Verdict::Wrong, Verdict::Unclear];
-        let all = all.map(|it| (marking(it), String::new()));
-        assert!(left_open(&all).contains("unit): 1, 3. "));
-        assert_eq!(left_open(&all[1..2]), "");
-    }
+    let buttons = all(slip, "[data-do=unit]")?;
+    let named = |it: &&Element| it.text_content().as_deref() == Some(unit);
+    buttons.iter().find(named).map_or(Ok(()), press_unit)
 }

@@ -1,10 +1,11 @@
 //! The pages of practice: a round of problems, the notebook, the check.
 //!
 //! [`kinds`] reads what the page knows of each kind of problem, [`names`] what mistakes are
-//! called, [`choice`] says which of them come into question, [`round`] is the way through the chosen ones, [`words`] and
-//! [`tallies`] write what the reader sees: those six are pure, and [`room`] puts them into
-//! the page. For the check before and after the course [`items`] is pure and [`check`] puts
-//! it into a page of its own. [`own`] is the reader's set, as far as a problem can be asked of it.
+//! called, [`choice`] says which of them come into question, [`round`] is the way through the
+//! chosen ones, [`words`] and [`tallies`] write what the reader sees, [`own`] is the reader's
+//! set, as far as a problem can be asked of it: those seven are pure, and [`room`] puts them
+//! into the page. For the check before and after the course [`items`], [`offer`] and
+//! [`unfinished`] are pure, and [`check`] puts them into a page of its own.
 //! Each page's program has its own half, and those of other pages none: `no_room.rs` and
 //! `no_check.rs` stand in for what is left out.
 
@@ -18,6 +19,8 @@ mod items;
 mod kinds;
 #[cfg(feature = "rounds")]
 mod names;
+#[cfg(feature = "check")]
+mod offer;
 #[cfg(feature = "rounds")]
 mod own;
 #[cfg_attr(not(feature = "rounds"), path = "no_room.rs")]
@@ -26,6 +29,8 @@ mod room;
 mod round;
 #[cfg(feature = "rounds")]
 mod tallies;
+#[cfg(feature = "check")]
+mod unfinished;
 #[cfg(feature = "rounds")]
 mod words;
 
@@ -84,6 +89,11 @@ impl Practice {
     /// Something was chosen.
     pub(crate) fn change(&mut self) -> Result<()> {
         self.room.as_ref().map_or(Ok(()), Room::change)
+    }
+
+    /// Something was typed or chosen.
+    pub(crate) fn typed(&mut self, target: &Element) -> Result<()> {
+        self.check.as_mut().map_or(Ok(()), |it| it.typed(target))
     }
 
     /// A family has come, or the reason why it has not.

@@ -24,6 +24,11 @@ impl Check {
         Ok(false)
     }
 
+    /// Nothing is typed for it.
+    pub(super) fn typed(&mut self, _: &Element) -> Result<()> {
+        Ok(())
+    }
+
     /// No family was asked for.
     pub(super) fn came(&mut self, _: &str, _: core::result::Result<&str, &str>) -> Result<()> {
         Ok(())

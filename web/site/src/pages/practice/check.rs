@@ -64,8 +64,9 @@ fn alive() -> Markup {
             h2 #check-title { "Take it" }
             p #check-next role="status" {}
             p #check-how hidden {
-                "Take about twenty minutes, with pencil and paper, in one sitting: what you type "
-                "is not kept until you hand it in. Nothing tells you how you do before that."
+                "Take about twenty minutes, with pencil and paper, in one sitting. Until you hand "
+                "it in, what you answer is kept in this tab alone. Nothing tells you how you do "
+                "before that."
             }
             div.buttons { button #check-begin .main type="button" hidden { "Begin" } }
             p #check-coming role="status" {}
