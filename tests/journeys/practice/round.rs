@@ -285,6 +285,11 @@ async fn the_standing_travels_and_is_wiped() -> Result<()> {
 async fn lessons_can_be_picked() -> Result<()> {
     journey(Engine::Chromium, Window::PHONE, async |visit| {
         open(&visit, PAGE).await?;
+        let read = visit.text("#done-lessons").await?;
+        ensure!(
+            read == "no lesson is ticked yet, so you are asked about lesson 1",
+            "{read}"
+        );
         let boxes = visit.element("#pick-lessons").await?;
         ensure!(!boxes.is_displayed().await?);
         visit.click("#choose label:nth-child(2)").await?;

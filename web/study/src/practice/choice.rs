@@ -76,8 +76,22 @@ fn standing(kind: &Kind, notebook: &Notebook) -> Option<Standing> {
     notebook.tally_of(&kind.id)?.standing
 }
 
+/// What stands behind "What I have read": the lessons that will be asked about, and where
+/// nothing is ticked that they are taken for read.
+pub(super) fn read_told(kinds: &Kinds, notebook: &Notebook, ticked: &[u32]) -> String {
+    let lessons = lessons_told(&done(kinds, notebook, ticked));
+    let why = match ticked {
+        [_, ..] => return lessons,
+        [] if kinds.all.iter().any(|kind| is_tried(kind, notebook)) => {
+            "no lesson is ticked yet; by the problems you have tried you are asked about "
+        }
+        [] => "no lesson is ticked yet, so you are asked about ",
+    };
+    [why, &lessons].concat()
+}
+
 /// Lessons in words: "lesson 1", "lessons 1 and 3", "lessons 1 to 4".
-pub(super) fn lessons_told(lessons: &[u32]) -> String {
+fn lessons_told(lessons: &[u32]) -> String {
     let text = |number: &u32| number.to_string();
     let in_a_row = lessons.windows(2).all(|pair| pair[0] + 1 == pair[1]);
     match lessons {
@@ -96,7 +110,7 @@ pub(super) fn lessons_told(lessons: &[u32]) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::kinds::{Kinds, tests::KINDS};
-    use super::{Wish, candidates, done, lessons_told};
+    use super::{Wish, candidates, done, lessons_told, read_told};
     use crate::notebook::Notebook;
     use superhet::problems::Outcome;
 
@@ -145,6 +159,19 @@ mod tests {
         assert_eq!(weak(&tried), expected);
         tried.done("one", Outcome::Shown, TODAY);
         assert_eq!(weak(&tried)[0], (0, true));
+    }
+
+    #[test]
+    fn a_reader_without_a_tick_is_told_what_comes_instead() {
+        let (kinds, empty) = (Kinds::read(KINDS), Notebook::default());
+        let told = |notebook: &Notebook, ticked: &[u32]| read_told(&kinds, notebook, ticked);
+        let nothing = "no lesson is ticked yet, so you are asked about lesson 1";
+        assert_eq!(told(&empty, &[]), nothing);
+        let tried = notebook(r#""three":[1,0,2,20003,{}]"#);
+        let instead = "no lesson is ticked yet; by the problems you have tried you are asked \
+                       about lessons 1 and 2";
+        assert_eq!(told(&tried, &[]), instead);
+        assert_eq!(told(&tried, &[1]), "lesson 1");
     }
 
     #[test]

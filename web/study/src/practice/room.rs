@@ -68,8 +68,8 @@ impl Room {
             &part("due-said")?,
             &words::due(notebook.due(today_number())),
         );
-        let done = choice::lessons_told(&self.done(kept));
-        say(&part("done-lessons")?, &done);
+        let read = choice::read_told(&self.kinds, notebook, &self.ticked(kept));
+        say(&part("done-lessons")?, &read);
         let own = own_set();
         let said = own.as_ref().map(OwnSet::said).unwrap_or_default();
         say(&part("own-said")?, &said);
@@ -122,10 +122,14 @@ impl Room {
 
     /// The numbers of the lessons that the reader has done.
     fn done(&self, kept: &Kept) -> Vec<u32> {
+        choice::done(&self.kinds, kept.notebook(), &self.ticked(kept))
+    }
+
+    /// The numbers of the lessons that are ticked.
+    fn ticked(&self, kept: &Kept) -> Vec<u32> {
         let lessons = self.lessons.iter();
         let ticked = lessons.filter(|(slug, _)| kept.notebook().day_of(slug).is_some());
-        let ticked: Vec<u32> = ticked.map(|(_, number)| *number).collect();
-        choice::done(&self.kinds, kept.notebook(), &ticked)
+        ticked.map(|(_, number)| *number).collect()
     }
 
     /// The round that the reader's choice gives.

@@ -87,7 +87,9 @@ fn choose(lessons: &[Listing]) -> Markup {
                 legend.visually-hidden { "What to practise" }
                 div.choices {
                     (wish("done", true, html! {
-                        "What I have read: " span #done-lessons { "lesson 1" }
+                        "What I have read: " span #done-lessons {
+                            "no lesson is ticked yet, so you are asked about lesson 1"
+                        }
                     }))
                     (wish("picked", false, html! { "Lessons that I pick" }))
                     (wish("weak", false, html! { "What I am weak at" }))
