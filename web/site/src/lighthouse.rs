@@ -58,7 +58,10 @@ pub fn run(root: &Path, all: bool) -> Result<()> {
     Ok(())
 }
 
-/// The paths of the pages: home, look-up and the first lesson, or every page but the 404.
+/// The main pages besides the first lesson.
+const MAIN: [&str; 5] = ["", "lookup/", "practice/", "practice/check/", "search/"];
+
+/// The paths of the pages: those of [`MAIN`] and the first lesson, or every page but the 404.
 fn pages(store: &Store, first_lesson: Option<String>, all: bool) -> Vec<String> {
     let every: Vec<String> = store
         .paths()
@@ -68,7 +71,7 @@ fn pages(store: &Store, first_lesson: Option<String>, all: bool) -> Vec<String> 
     if all {
         return every;
     }
-    let main = ["", "lookup/"].map(str::to_owned).into_iter();
+    let main = MAIN.map(str::to_owned).into_iter();
     main.chain(first_lesson)
         .filter(|path| every.contains(path))
         .collect()
@@ -170,11 +173,14 @@ mod tests {
     }
 
     #[test]
-    fn the_main_pages_are_home_look_up_and_the_first_lesson() {
+    fn the_main_pages_are_one_of_each_kind() {
         let mut files = Files::new();
         for path in [
             "index",
             "lookup/index",
+            "practice/index",
+            "practice/check/index",
+            "search/index",
             "lessons/index",
             "lessons/a/index",
             "404",
@@ -183,8 +189,10 @@ mod tests {
         }
         let store = Store::new(files);
         let first = || Some("lessons/a/".to_owned());
-        assert_eq!(pages(&store, first(), false), ["", "lookup/", "lessons/a/"]);
-        assert_eq!(pages(&store, None, false), ["", "lookup/"]);
-        assert_eq!(pages(&store, first(), true).len(), 4);
+        let main = pages(&store, first(), false);
+        assert_eq!(main[..5], super::MAIN);
+        assert_eq!(main[5..], ["lessons/a/"]);
+        assert_eq!(pages(&store, None, false), super::MAIN);
+        assert_eq!(pages(&store, first(), true).len(), 7);
     }
 }
