@@ -2,6 +2,7 @@
 
 use super::Drawing;
 use super::inline::Manner;
+use super::onward::CHECK;
 use crate::lessons::lesson::Lesson;
 use crate::lessons::prose::plain;
 use maud::{Markup, html};
@@ -28,6 +29,7 @@ pub(super) fn head(drawing: &Drawing<'_>) -> Markup {
             h1 { (drawing.run(&lesson.title, Manner::LINE)) }
             (read_first(drawing))
             (whose_numbers(drawing))
+            (twelve_first(drawing))
             div.goals {
                 p { "After this lesson you can:" }
                 ul {
@@ -58,6 +60,21 @@ fn whose_numbers(drawing: &Drawing<'_>) -> Markup {
                 data-wasm=[(!portable).then(|| links.asset("numbers.wasm"))] {
                 "The numbers are those of the club’s own set. "
                 a href=(links.page("my-set/")) { "Have you one?" }
+            }
+        }
+    }
+}
+
+/// Over the first lesson: the check before the course.
+fn twelve_first(drawing: &Drawing<'_>) -> Markup {
+    let lessons = &drawing.course.lessons;
+    let is_first = lessons.iter().all(|it| it.number >= drawing.lesson.number);
+    html! {
+        @if is_first {
+            p.small {
+                "If you like, "
+                a href=(drawing.links.page(CHECK)) { "answer twelve questions" }
+                " before you begin: twelve more after the last lesson then show what has changed."
             }
         }
     }

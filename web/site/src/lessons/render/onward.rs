@@ -4,6 +4,9 @@ use super::Drawing;
 use crate::lessons::lesson::Lesson;
 use maud::{Markup, html};
 
+/// The check before and after the course.
+pub(super) const CHECK: &str = "practice/check/";
+
 /// The lessons before and after.
 pub(super) fn onward(drawing: &Drawing<'_>) -> Markup {
     let number = drawing.lesson.number;
@@ -11,11 +14,22 @@ pub(super) fn onward(drawing: &Drawing<'_>) -> Markup {
     let previous = lessons.iter().rev().find(|lesson| lesson.number < number);
     let next = lessons.iter().find(|lesson| lesson.number > number);
     html! {
+        @if next.is_none() { (other_twelve(drawing)) }
         nav.onward aria-label="Lessons before and after" {
             (way(drawing, previous, "previous", "prev", "Before"))
             (way(drawing, next, "next", "next", "Next"))
-            @if next.is_none() { p.small { "This is the last lesson of the course." } }
             a.course href=(drawing.links.page("lessons/")) { "All lessons" }
+        }
+    }
+}
+
+/// Under the last lesson: that it is the last, and the check after the course.
+fn other_twelve(drawing: &Drawing<'_>) -> Markup {
+    html! {
+        p.small {
+            "This is the last lesson of the course. If you like, "
+            a href=(drawing.links.page(CHECK)) { "answer twelve questions" }
+            ": beside those from before lesson 1 they show what has changed."
         }
     }
 }
