@@ -293,7 +293,7 @@ fn the_map_tells_notes_and_senders_apart() {
     );
     let doubled = map("dial=940kHz").words;
     assert!(
-        doubled.contains("zero beat, no note, by 2 × IF; it moves twice"),
+        doubled.contains("0 Hz, so no note, by 2 × IF; it moves twice"),
         "{doubled}"
     );
     let oscillator = core("oscillator", "648kHz", "470kHz", "above").1;

@@ -83,7 +83,7 @@ pub(super) fn note(model: &Model) -> (String, String) {
     }
     match lowest {
         Some((note, by)) if note.pitch == 0.0 => (
-            ["zero beat, no note, ", &by].concat(),
+            ["0 Hz, so no note, ", &by].concat(),
             ["it ", pace(note.pace)].concat(),
         ),
         Some((note, by)) => (
