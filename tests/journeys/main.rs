@@ -15,3 +15,4 @@ mod place;
 mod portable;
 mod practice;
 mod search;
+mod told;

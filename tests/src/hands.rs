@@ -56,6 +56,17 @@ impl Visit {
         Ok(())
     }
 
+    /// Types over what is in the box that has the focus.
+    ///
+    /// # Errors
+    /// When the browser takes no keys.
+    pub async fn type_over(&self, text: &str) -> Result<()> {
+        let chain = self.browser.action_chain_with_delay(None, None);
+        let all = chain.key_down(Key::Control).send_keys("a");
+        all.key_up(Key::Control).send_keys(text).perform().await?;
+        Ok(())
+    }
+
     /// Goes on with the tab key until the focus stands on what a CSS selector finds.
     ///
     /// # Errors

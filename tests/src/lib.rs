@@ -33,7 +33,7 @@
 //! A visit has hands (`press`, `tab_to`, `drag`, `drag_by_touch`, `past_every_problem`), an eye for what fits
 //! (`in_view`, `no_sideways_scroll`, `fit_for_fingers`), knows a device's conditions
 //! (`resize`, `prefer`, `without_scripts`), and compares results with the core to the last
-//! bit (`shows`). What is tested is one page's behaviour; that the eye and the ears notice
+//! bit (`shows`). It hears what a screen reader is told (`focus`, `listen`, `spoken`). What is tested is one page's behaviour; that the eye and the ears notice
 //! anything at all is tested in `journeys/harness.rs`.
 //!
 //! `cargo site test` builds what journeys need and says where it is: [`built`] lists the
@@ -69,6 +69,8 @@ pub mod process;
 pub mod server;
 #[cfg(feature = "browser")]
 pub mod shown;
+#[cfg(feature = "browser")]
+pub mod told;
 #[cfg(feature = "browser")]
 pub mod visit;
 #[cfg(feature = "browser")]

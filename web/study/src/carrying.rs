@@ -216,7 +216,7 @@ impl Carrying {
                 ".",
             ];
             say(offer, &now.concat());
-            crate::dom::focus_on(offer)?;
+            crate::dom::read_out(offer)?;
         }
         Ok(())
     }

@@ -88,6 +88,19 @@ pub(crate) fn explain(root: &Element, error: &JsValue) -> Result<()> {
     append(root, &made("p", "not-alive", &text.concat())?)
 }
 
+/// Gives the focus to words that came just now, so that a screen reader reads them: it is told
+/// the name of what gets the focus, and only a group may be named by its own text. A status
+/// would be read twice, once as such and once for the focus, so it is one no more.
+pub(crate) fn read_out(words: &Element) -> Result<()> {
+    if words.id().is_empty() {
+        let mut ids = (0..).map(|number: u32| ["words-", &number.to_string()].concat());
+        words.set_id(&ids.find(|id| by_id(id).is_none()).unwrap_or_default());
+    }
+    words.set_attribute("role", "group")?;
+    words.set_attribute("aria-labelledby", &words.id())?;
+    focus_on(words)
+}
+
 /// Gives an element the focus.
 pub(crate) fn focus_on(element: &Element) -> Result<()> {
     element.unchecked_ref::<HtmlElement>().focus()

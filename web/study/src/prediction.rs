@@ -3,7 +3,7 @@
 //! Without this program the outcome stands folded in a `details`; with it the fold stays
 //! out of sight until the reader has chosen.
 
-use crate::dom::{Result, all, append, focus_on, made, one, say, show};
+use crate::dom::{Result, all, append, made, one, read_out, say, show};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlInputElement};
 
@@ -62,7 +62,7 @@ impl Prediction {
         show(&self.button, false)?;
         show(&self.outcome, true)?;
         self.outcome.set_attribute("open", "")?;
-        focus_on(&self.said)
+        read_out(&self.said)
     }
 
     /// No other choice can be made now, and the right one is marked.

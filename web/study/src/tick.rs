@@ -3,6 +3,7 @@
 use crate::day::said;
 use crate::dom::{Result, append, made, say};
 use crate::kept::{Kept, today};
+use std::cell::Cell;
 use web_sys::Element;
 
 /// The tick at the end of a lesson.
@@ -11,6 +12,8 @@ pub(crate) struct Tick {
     root: Element,
     button: Element,
     word: Element,
+    /// Whether the reader has just taken the tick away.
+    taken: Cell<bool>,
 }
 
 impl Tick {
@@ -34,6 +37,7 @@ impl Tick {
             root,
             button,
             word,
+            taken: Cell::new(false),
         };
         tick.show(kept);
         Ok(tick)
@@ -48,6 +52,7 @@ impl Tick {
     /// another window has done it meanwhile.
     pub(crate) fn pressed(&self, kept: &mut Kept) -> Result<()> {
         let was_ticked = kept.notebook().day_of(&self.slug).is_some();
+        self.taken.set(was_ticked);
         kept.change(|notebook| {
             if was_ticked {
                 notebook.untick(&self.slug);
@@ -69,7 +74,11 @@ impl Tick {
             None => {
                 say(&self.button, "Tick this lesson in my notebook");
                 self.button.set_class_name("main");
-                say(&self.word, "");
+                let taken = self.taken.get();
+                say(
+                    &self.word,
+                    if taken { "The tick is taken away." } else { "" },
+                );
             }
         }
     }

@@ -2,7 +2,7 @@
 
 use super::desk::{Desk, told};
 use super::paper;
-use crate::dom::{Result, all, append, document, focus_on, made, one, prepend, show};
+use crate::dom::{Result, all, append, document, focus_on, made, one, prepend, read_out, show};
 use crate::kept::{Kept, today_number};
 use superhet::problems::{Marking, Outcome, ProblemCode, Registered};
 use wasm_bindgen::{JsCast, JsValue};
@@ -42,7 +42,7 @@ impl LiveProblem {
         }
         append(&live.root, &live.place)?;
         if focused {
-            focus_on(&one(&live.place, ".scene")?)?;
+            read_out(&one(&live.place, ".scene")?)?;
         }
         Ok(live)
     }
@@ -106,7 +106,8 @@ impl LiveProblem {
         })?;
         self.say(&block, &marking, &typed)?;
         if marking.verdict.is_right() {
-            return self.finish(&block, ".marking");
+            self.finish(&block)?;
+            return read_out(&one(&block, ".marking")?);
         }
         self.offer_help(&block)
     }
@@ -137,9 +138,9 @@ impl LiveProblem {
         show(&one(block, "[data-do=hint]")?, state.may_hint())
     }
 
-    /// The part is done: nothing more to type, the working to see, the next part to
-    /// open. The focus goes to what was just said, since what held it may be gone.
-    fn finish(&self, block: &Element, focus: &str) -> Result<()> {
+    /// The part is done: nothing more to type, the working to see, the next part to open.
+    /// The caller sees to the focus, since what held it may be gone.
+    fn finish(&self, block: &Element) -> Result<()> {
         for gone in all(block, ".help, [type=submit]")? {
             show(&gone, false)?;
         }
@@ -152,7 +153,6 @@ impl LiveProblem {
             list.set_inner_html(&paper::lines(steps));
             show(&list, true)?;
         }
-        focus_on(&one(block, focus)?)?;
         self.open_part()
     }
 
@@ -180,7 +180,7 @@ impl LiveProblem {
 
     fn start_again(&self) -> Result<()> {
         self.lay_out()?;
-        focus_on(&one(&self.place, ".scene")?)
+        read_out(&one(&self.place, ".scene")?)
     }
 
     fn hint(&mut self) -> Result<()> {
@@ -203,7 +203,8 @@ impl LiveProblem {
             if let Some(outcome) = self.outcome() {
                 kept.change(|notebook| notebook.done(self.desk.family(), outcome, today_number()))?;
             }
-            self.finish(&block, ".steps")?;
+            self.finish(&block)?;
+            focus_on(&one(&block, ".steps")?)?;
         }
         Ok(())
     }

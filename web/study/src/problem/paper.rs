@@ -72,20 +72,27 @@ pub(super) fn part(part: &Part, id: &str) -> String {
             id,
             "<button type=\"submit\" class=\"main\">Mark it</button>",
         ),
-        "<div role=\"status\"><ol class=\"hints\" hidden></ol></div>",
+        // Each hint is read once: not those before it again.
+        "<div role=\"status\" aria-atomic=\"false\"><ol class=\"hints\" hidden></ol></div>",
         "<div class=\"buttons help\" hidden>",
         "<button type=\"button\" data-do=\"hint\">Give me a hint</button>",
         "<button type=\"button\" data-do=\"show\">Show me the steps</button></div>",
-        "<ol class=\"steps\" tabindex=\"-1\" hidden></ol>",
+        "<ol class=\"steps\" aria-label=\"The steps\" tabindex=\"-1\" hidden></ol>",
     ]
     .concat()
 }
 
-/// The question of a part, what it is answered with, a button, and room for what is said.
+/// The question of a part, what it is answered with, a button, and room for what is said. What
+/// is said is read out where there is a button to ask for it; where all is told at once, it waits
+/// to be read.
 pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
     let (precision, answer) = match &part.answer {
         Answer::Number(number) => (number.precision_text.as_str(), box_for(number, id)),
         Answer::Choice(choices) => ("", choices_for(choices, id)),
+    };
+    let said = match button {
+        "" => "-said\"></div>",
+        _ => "-said\" role=\"status\" tabindex=\"-1\"></div>",
     };
     [
         "<p class=\"question\" id=\"",
@@ -98,7 +105,7 @@ pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
         button,
         "</form><div class=\"marking\" id=\"",
         id,
-        "-said\" role=\"status\" tabindex=\"-1\"></div>",
+        said,
     ]
     .concat()
 }
