@@ -18,6 +18,7 @@ use super::{
     fault::Place,
     generate::{GenerateError, generate, generate_for_set},
     problem::{Answer, Part, Problem},
+    set_on,
 };
 
 /// Seeds tried for each level: enough for a slip in a file to show at each build, few
@@ -53,12 +54,9 @@ pub(super) fn check(family: &Family, faults: &mut Faults) {
             .copied()
             .filter(|part| part.id == form.id)
             .collect();
-        check_mistakes(
-            form,
-            &drawn,
-            &[Place::Key("part"), Place::Entry(place)],
-            faults,
-        );
+        let place = [Place::Key("part"), Place::Entry(place)];
+        check_mistakes(form, &drawn, &place, faults);
+        check_stops(form, &drawn, &place, faults);
     }
 }
 
@@ -146,6 +144,20 @@ fn check_mistakes(form: &PartForm, parts: &[&Part], place: &[Place], faults: &mu
             let says = format!("the mistake {mistake:?} has no answer in any trial draw");
             faults.push(&place, says);
         }
+    }
+}
+
+/// The stops of a handle are whole multiples of what is asked, and it begins among them.
+fn check_stops(form: &PartForm, parts: &[&Part], place: &[Place], faults: &mut Faults) {
+    let (Some(set_on), Some(part)) = (&form.set_on, parts.first()) else {
+        return;
+    };
+    let Answer::Number(number) = &part.answer else {
+        return;
+    };
+    if let Some((key, says)) = set_on::fault(set_on, number.kind, &number.precision) {
+        let place = [place, &[Place::Key("set-on"), Place::Key(key)]].concat();
+        faults.push(&place, says);
     }
 }
 

@@ -40,7 +40,7 @@ pub(super) fn named(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
 /// The only mistake whose answer this is, rounded further than asked; none where it is
 /// the right answer that was rounded away.
 pub(super) fn named_rounded(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
-    if answer.precision.rounded_away(typed, answer.value) {
+    if answer.set_on.is_some() || answer.precision.rounded_away(typed, answer.value) {
         return None;
     }
     let mut fitting = answer
@@ -102,7 +102,9 @@ fn decimal_point(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
 
 /// The right answer, rounded until it could be many others.
 fn rounded_away(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
-    answer.precision.rounded_away(typed, answer.value).then(|| {
+    let away = answer.precision.rounded_away(typed, answer.value);
+    // A handle's stops are all as fine as asked: another one is another answer.
+    (away && answer.set_on.is_none()).then(|| {
         let says = format!(
             "That is rounded so far that it says too little. Answer {}.",
             answer.precision_text
@@ -157,7 +159,7 @@ pub(super) fn comma(kind: Kind, typed: &Typed<'_>, other: f64) -> Marking {
 pub(super) fn unread(answer: &NumberAnswer, text: &str, refused: &ParseError) -> Marking {
     match refused.rule() {
         Rule::UnknownUnit => {}
-        Rule::Empty => return Marking::unclear("Type an answer first.".into()),
+        Rule::Empty => return Marking::unclear("Give an answer first.".into()),
         Rule::MissingUnit if !answer.unit_buttons.is_empty() => {
             let units = answer.unit_buttons.join(" or ");
             return Marking::unclear(format!(

@@ -141,6 +141,9 @@ pub struct PartForm {
     /// Units offered beside the box; none for a plain number.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub units: Vec<String>,
+    /// The figure on which the number is set, on pages that can draw it; elsewhere it is typed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub set_on: Option<SetOnForm>,
     /// What can be chosen, where a choice is asked instead of a number.
     #[serde(rename = "option", default, skip_serializing_if = "Vec::is_empty")]
     pub options: Vec<OptionForm>,
@@ -151,6 +154,28 @@ pub struct PartForm {
     /// Ids of the family's mistakes that a learner may make here.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub mistakes: Vec<String>,
+}
+
+/// A handle of a figure that stands at the answer when it is set right. It stops at whole
+/// multiples of what the part's precision asks for.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct SetOnForm {
+    /// Name of the figure.
+    pub figure: String,
+    /// The parameter that the handle sets.
+    pub handle: String,
+    /// What the question calls it, beside the slider.
+    pub label: String,
+    /// The handle's lowest stop.
+    pub from: String,
+    /// The handle's highest stop.
+    pub to: String,
+    /// Where it stands before the learner moves it.
+    pub begin: String,
+    /// The figure's other parameters, `f0={if}`; slots are filled as in texts.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub with: Vec<String>,
 }
 
 /// How closely an answer is asked.

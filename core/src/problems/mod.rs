@@ -30,6 +30,7 @@ pub mod problem;
 pub mod schedule;
 pub mod scope;
 pub mod session;
+mod set_on;
 mod sitting;
 pub mod text;
 mod token;

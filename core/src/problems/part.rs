@@ -1,6 +1,7 @@
 //! Filling in one part of a problem: its question, answer, mistakes, hints and steps.
 
 use alloc::{
+    boxed::Box,
     format,
     string::{String, ToString},
     vec::Vec,
@@ -17,8 +18,9 @@ use super::{
         Trouble,
     },
     precision::Precision,
-    problem::{Answer, Choice, Mistake, NumberAnswer, Part},
+    problem::{Answer, Choice, Mistake, NumberAnswer, Part, SetOn},
     scope::{Scope, Value, shown},
+    set_on::{self, Stops},
     text,
 };
 
@@ -72,6 +74,10 @@ impl Filling<'_> {
         let precision = precision(self.form, kind)
             .map_err(|trouble| trouble.at(&self.within(&[Key("precision")])))?;
         let rounded = precision.round(value);
+        let stops = self.stops(kind)?;
+        if let Some(stops) = &stops {
+            stops.take(rounded)?;
+        }
         self.scope.set(
             "answer",
             Value::Number {
@@ -81,9 +87,13 @@ impl Filling<'_> {
         );
         let mut mistakes = Vec::with_capacity(self.form.mistakes.len());
         for (entry, id) in self.form.mistakes.iter().enumerate() {
-            let mistake = self.mistake(id, kind);
             let place = [Key("mistakes"), Entry(entry)];
-            mistakes.extend(mistake.map_err(|trouble| trouble.at(&self.within(&place)))?);
+            let mistake = self.mistake(id, kind);
+            let mistake = mistake.map_err(|trouble| trouble.at(&self.within(&place)))?;
+            mistakes.extend(mistake.filter(|mistake| {
+                let stop = precision.round(mistake.value);
+                stops.is_none_or(|stops| stops.reach(stop))
+            }));
         }
         Ok(NumberAnswer {
             kind,
@@ -93,7 +103,21 @@ impl Filling<'_> {
             precision,
             unit_buttons: self.form.units.clone(),
             mistakes,
+            set_on: self.set_on()?,
         })
+    }
+
+    /// The stops of the handle that the number is set with, where there is one.
+    fn stops(&self, kind: Kind) -> Result<Option<Stops>, Trouble> {
+        let form = self.form.set_on.as_ref();
+        let stops = form.map(|form| Stops::read(form, kind)).transpose();
+        stops.map_err(|trouble| trouble.at(&self.within(&[Key("set-on")])))
+    }
+
+    fn set_on(&self) -> Result<Option<Box<SetOn>>, Trouble> {
+        let form = self.form.set_on.as_ref();
+        let filled = form.map(|form| set_on::filled(form, &self.scope, &self.at).map(Box::new));
+        filled.transpose()
     }
 
     /// The mistake with its answer, where this draw has one: a wrong way may lead below

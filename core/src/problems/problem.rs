@@ -1,6 +1,6 @@
 //! One problem, drawn and filled in, ready to be shown and marked.
 
-use alloc::{string::String, vec::Vec};
+use alloc::{boxed::Box, string::String, vec::Vec};
 
 use crate::units::Kind;
 
@@ -77,6 +77,23 @@ pub struct NumberAnswer {
     pub unit_buttons: Vec<String>,
     /// Wrong answers that have a name.
     pub mistakes: Vec<Mistake>,
+    /// The figure on which it is set, on pages that can draw it.
+    pub set_on: Option<Box<SetOn>>,
+}
+
+/// A handle of a figure that stands at the answer when it is set right.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SetOn {
+    /// Name of the figure.
+    pub figure: String,
+    /// The figure's parameters without the handle's, `f0=470 kHz&circuits=1`.
+    pub with: String,
+    /// The parameter that the handle sets.
+    pub handle: String,
+    /// What the question calls it.
+    pub label: String,
+    /// Where it stands before the learner moves it, as the parameter takes it.
+    pub begin: String,
 }
 
 /// A wrong answer that has a name.

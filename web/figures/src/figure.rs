@@ -64,7 +64,9 @@ const FIGURES: &[Figure] = &[
         name: "coupled-pair",
         group: Group::Transformers,
         needed: &[],
-        optional: &["f0", "q1", "q2", "k", "detune1", "detune2", "span", "move"],
+        optional: &[
+            "f0", "q1", "q2", "k", "detune1", "detune2", "span", "critical", "move",
+        ],
         draw: crate::coupled_pair::draw,
     },
     #[cfg(feature = "transformers")]

@@ -66,6 +66,7 @@ mod spread;
 mod spurious_map;
 mod svg;
 mod text_width;
+mod to_be_set;
 #[cfg(feature = "tracking")]
 mod tracking;
 mod tuning;
@@ -86,4 +87,5 @@ pub use markup::{Task, markup};
 pub use node::Node;
 pub use number::value;
 pub use svg::svg;
+pub use to_be_set::Setting;
 pub use view::{Cell, Quantity, Table, View};

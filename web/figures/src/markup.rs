@@ -99,7 +99,10 @@ fn write_task(out: &mut String, view: &View, task: Task<'_>) -> Result<(), Figur
 
 fn write_control(out: &mut String, control: &Control) {
     match &control.kind {
-        ControlKind::Slider(slider) => write_slider(out, control, slider),
+        ControlKind::Slider(slider) => {
+            let named = (control.parameter, control.label, control.text.as_str());
+            write_slider(out, named, slider);
+        }
         ControlKind::Choice { options, chosen } => {
             push(
                 out,
@@ -123,7 +126,12 @@ fn write_control(out: &mut String, control: &Control) {
     }
 }
 
-fn write_slider(out: &mut String, control: &Control, slider: &Slider) {
+/// A slider: its parameter, what it is called, and what is said of where it stands.
+pub(crate) fn write_slider(
+    out: &mut String,
+    (parameter, label, text): (&str, &str, &str),
+    slider: &Slider,
+) {
     match slider.place {
         Some(place) => {
             push(
@@ -138,8 +146,8 @@ fn write_slider(out: &mut String, control: &Control, slider: &Slider) {
         }
         None => out.push_str("<label class=\"slider\">"),
     }
-    push(out, &["<span>", &escape(control.label), "</span>"]);
-    push(out, &["<input type=\"range\" name=\"", control.parameter]);
+    push(out, &["<span>", &escape(label), "</span>"]);
+    push(out, &["<input type=\"range\" name=\"", parameter]);
     for (name, number) in [
         ("min", slider.min),
         ("max", slider.max),
@@ -152,10 +160,7 @@ fn write_slider(out: &mut String, control: &Control, slider: &Slider) {
     if !slider.unit.is_empty() {
         push(out, &["\" data-unit=\"", slider.unit]);
     }
-    push(
-        out,
-        &["\" aria-valuetext=\"", &escape(&control.text), "\">"],
-    );
+    push(out, &["\" aria-valuetext=\"", &escape(text), "\">"]);
     if slider.place.is_none() {
         let text = [&thousandths(slider.value), " ", slider.unit].concat();
         push(out, &["<output>", &escape(text.trim()), "</output>"]);

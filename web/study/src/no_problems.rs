@@ -3,7 +3,13 @@
 use crate::dom::Result;
 use crate::kept::Kept;
 use superhet::problems::ProblemCode;
-use web_sys::Element;
+use web_sys::{Element, HtmlInputElement};
+
+/// No answer is set on a figure.
+#[allow(clippy::unnecessary_wraps)] // as where there are problems
+pub(crate) fn moved(_: &HtmlInputElement) -> Result<()> {
+    Ok(())
+}
 
 /// No problem.
 #[derive(Default)]

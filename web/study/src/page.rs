@@ -9,7 +9,7 @@ use crate::kept::{Kept, note};
 use crate::listener::Listener;
 use crate::practice::Practice;
 use crate::prediction::Prediction;
-use crate::problem::Slips;
+use crate::problem::{Slips, moved};
 use crate::stop::stop;
 use crate::tick::Tick;
 use std::cell::RefCell;
@@ -185,7 +185,7 @@ impl Page {
             return Ok(());
         };
         let Some(place) = self.figures.iter().position(|figure| figure.holds(target)) else {
-            return Ok(());
+            return moved(input);
         };
         let Err(error) = self.figures[place].moved(input) else {
             return Ok(());

@@ -40,8 +40,12 @@ pub(super) fn nodes(model: &Model) -> Vec<Node> {
 }
 
 fn coupling(model: &Model) -> String {
-    let critical = &model.critical.text;
-    ["k ", &model.coupling.text, ", critical ", critical].concat()
+    let mut text = ["k ", &model.coupling.text].concat();
+    if model.critical_shown {
+        text.push_str(", critical ");
+        text.push_str(&model.critical.text);
+    }
+    text
 }
 
 /// What the top of the curve looks like.

@@ -1,13 +1,14 @@
 //! `coupled-pair`: the curve of two coupled circuits, in tune or out of it.
 //!
 //! Input, all with defaults: `f0`, `q1`, `q2`, `k`, `detune1`, `detune2` (how far each
-//! circuit is off, with its sign) and `span`. The curve is the exact network's; critical
+//! circuit is off, with its sign), `span` and `critical` (`shown` or `hidden`: where it is
+//! asked for, it is left out). The curve is the exact network's; critical
 //! coupling, humps and dip are the catalogue's, for circuits in tune.
 
 mod drawing;
 mod words;
 
-use crate::arithmetic::{frequency, given, given_within, rough};
+use crate::arithmetic::{chosen, frequency, given, given_within, rough};
 use crate::control::Slider;
 use crate::plot::{Frame, WIDTH};
 use crate::window::{edges, winding};
@@ -30,6 +31,7 @@ struct Model {
     coupling: Quantity,
     detuned: [Quantity; 2],
     critical: Quantity,
+    critical_shown: bool,
     peaks: Quantity,
     dip: Quantity,
     /// The outermost frequencies [`DROP`] under the peak, and their distance.
@@ -107,6 +109,7 @@ impl Model {
             coupling,
             detuned,
             critical,
+            critical_shown: chosen(input, "critical", &["shown", "hidden"])? == 0,
             peaks,
             dip,
             edges,

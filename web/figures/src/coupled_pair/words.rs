@@ -42,8 +42,11 @@ pub(super) fn sentences(model: &Model) -> String {
             &model.q[1].text,
         ]
         .concat(),
-        ["; critical coupling is ", &model.critical.text, ". "].concat(),
     ];
+    if model.critical_shown {
+        parts.push(["; critical coupling is ", &model.critical.text].concat());
+    }
+    parts.push(". ".to_owned());
     parts.push(match (model.in_tune(), model.peaks.value > 0.0) {
         (true, false) => "Both are in tune, and the curve has one hump.".to_owned(),
         (true, true) => {

@@ -7,6 +7,7 @@
 mod file;
 mod references;
 mod registry;
+mod set_on;
 mod shipped;
 
 use crate::report::Report;
@@ -94,8 +95,12 @@ impl Families {
 fn read(root: &Path, path: &Path, row: &Row, newest: bool, report: &mut Report) -> Option<Read> {
     let file = file::File::open(root, path, report)?;
     let family = file.family(report)?;
-    for fault in superhet::problems::check::faults(&family) {
+    let faults = superhet::problems::check::faults(&family);
+    for fault in &faults {
         file.fault(&fault.place, &fault.says, report);
+    }
+    if faults.is_empty() {
+        set_on::check(&family, &file, report);
     }
     agrees(row, &family, &file, report);
     let registered = Registered {

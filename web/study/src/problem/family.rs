@@ -6,6 +6,7 @@
 use crate::json::Json;
 use superhet::problems::family::{
     Given, LevelForm, MistakeForm, Named, OptionForm, OwnSetForm, PartForm, PrecisionForm, Range,
+    SetOnForm,
 };
 use superhet::problems::{Family, Registered};
 
@@ -88,10 +89,23 @@ fn part(json: &Json) -> Option<PartForm> {
         precision: optional(json, "precision", precision)?,
         shuffle: json.member("shuffle") == Some(&Json::Truth(true)),
         units: texts(json, "units")?,
+        set_on: optional(json, "set-on", set_on)?,
         options: list(json, "option", option)?,
         hints: texts(json, "hints")?,
         steps: texts(json, "steps")?,
         mistakes: texts(json, "mistakes")?,
+    })
+}
+
+fn set_on(json: &Json) -> Option<SetOnForm> {
+    Some(SetOnForm {
+        figure: text(json, "figure")?,
+        handle: text(json, "handle")?,
+        label: text(json, "label")?,
+        from: text(json, "from")?,
+        to: text(json, "to")?,
+        begin: text(json, "begin")?,
+        with: texts(json, "with")?,
     })
 }
 

@@ -1,9 +1,10 @@
 //! A problem of the page, alive.
 
 use super::desk::{Desk, told};
-use super::paper;
+use super::{on_figure, paper};
 use crate::dom::{Result, all, append, document, focus_on, made, one, prepend, read_out, show};
 use crate::kept::{Kept, today_number};
+use superhet::problems::problem::{Answer, NumberAnswer};
 use superhet::problems::{Marking, Outcome, ProblemCode, Registered};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlInputElement};
@@ -104,7 +105,8 @@ impl LiveProblem {
                 notebook.done(family, outcome, today_number());
             }
         })?;
-        self.say(&block, &marking, &typed)?;
+        let drawn = marking.verdict.is_attempt() && self.draw(&block, Some(&typed))?;
+        self.say(&block, &marking, &typed, drawn)?;
         if marking.verdict.is_right() {
             self.finish(&block)?;
             return read_out(&one(&block, ".marking")?);
@@ -117,10 +119,28 @@ impl LiveProblem {
         self.desk.state().outcome()
     }
 
-    fn say(&self, block: &Element, marking: &Marking, typed: &str) -> Result<()> {
+    /// Draws a setting, or the right one, where the answer to the open part is set on a figure.
+    fn draw(&self, block: &Element, setting: Option<&str>) -> Result<bool> {
+        let place = all(&self.place, ".part")?.len().saturating_sub(1);
+        let part = self.desk.state().problem().parts.get(place);
+        match part.map(|part| &part.answer) {
+            Some(Answer::Number(NumberAnswer {
+                set_on: Some(set_on),
+                text,
+                ..
+            })) => on_figure::draw(block, set_on, setting.unwrap_or(text)),
+            _ => Ok(false),
+        }
+    }
+
+    fn say(&self, block: &Element, marking: &Marking, typed: &str, drawn: bool) -> Result<()> {
         let said = one(block, ".marking")?;
+        let mut lines = told(marking, typed);
+        if drawn {
+            lines.push(on_figure::DRAWN.to_owned());
+        }
         said.set_class_name(paper::class_of(marking));
-        said.set_inner_html(&paper::marking(&told(marking, typed)));
+        said.set_inner_html(&paper::marking(&lines));
         for input in all(block, "input[type=text]")? {
             let invalid = if marking.verdict.is_attempt() {
                 "false"
@@ -203,6 +223,7 @@ impl LiveProblem {
             if let Some(outcome) = self.outcome() {
                 kept.change(|notebook| notebook.done(self.desk.family(), outcome, today_number()))?;
             }
+            self.draw(&block, None)?;
             self.finish(&block)?;
             focus_on(&one(&block, ".steps")?)?;
         }
@@ -236,13 +257,13 @@ pub(crate) fn seed() -> u32 {
     (js_sys::Math::random() * 4_294_967_296.0) as u32
 }
 
-/// What was typed, or the id of what was chosen.
+/// What was typed or set, or the id of what was chosen; nothing where a slider was not moved.
 pub(crate) fn typed(block: &Element) -> Result<String> {
-    let inputs = all(block, "input[type=text], input:checked")?;
+    let inputs = all(block, "input[type=text], input[data-moved], input:checked")?;
     let input = inputs
         .first()
         .and_then(|input| input.dyn_ref::<HtmlInputElement>());
-    Ok(input.map(HtmlInputElement::value).unwrap_or_default())
+    Ok(input.map(on_figure::setting).unwrap_or_default())
 }
 
 /// The unit whose button is pressed.

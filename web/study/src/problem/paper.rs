@@ -2,6 +2,7 @@
 //! words are text, never markup. A number and its unit stay on one line.
 
 use super::desk::Desk;
+use super::on_figure;
 use figures::escape;
 use superhet::problems::problem::{Answer, Choice, NumberAnswer, Part};
 use superhet::problems::text::unbroken;
@@ -86,9 +87,12 @@ pub(super) fn part(part: &Part, id: &str) -> String {
 /// is said is read out where there is a button to ask for it; where all is told at once, it waits
 /// to be read.
 pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
-    let (precision, answer) = match &part.answer {
-        Answer::Number(number) => (number.precision_text.as_str(), box_for(number, id)),
-        Answer::Choice(choices) => ("", choices_for(choices, id)),
+    let (how, answer) = match &part.answer {
+        Answer::Number(number) => match number.set_on.as_deref().and_then(on_figure::set_on) {
+            Some(figure) => (on_figure::HOW.to_owned(), figure),
+            None => (asked(&number.precision_text), box_for(number, id)),
+        },
+        Answer::Choice(choices) => (String::new(), choices_for(choices, id)),
     };
     let said = match button {
         "" => "-said\"></div>",
@@ -99,7 +103,7 @@ pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
         id,
         "\">",
         &words(&part.ask),
-        &asked(precision),
+        &precision(&how),
         "</p><form class=\"answer\">",
         &answer,
         button,
@@ -111,15 +115,14 @@ pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
 }
 
 fn asked(precision: &str) -> String {
-    if precision.is_empty() {
+    ["Answer ", precision, "."].concat()
+}
+
+fn precision(how: &str) -> String {
+    if how.is_empty() {
         return String::new();
     }
-    [
-        " <span class=\"precision\">Answer ",
-        &words(precision),
-        ".</span>",
-    ]
-    .concat()
+    [" <span class=\"precision\">", &words(how), "</span>"].concat()
 }
 
 /// A box to type in, and a button for each unit; the first is pressed.
