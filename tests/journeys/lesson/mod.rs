@@ -2,6 +2,7 @@
 
 mod fetched;
 pub(crate) mod figure;
+mod on_figure;
 mod on_paper;
 mod own_set;
 mod prediction;

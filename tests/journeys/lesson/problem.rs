@@ -25,13 +25,13 @@ const MARK: &str = "section.problem .desk .part:last-child [type=submit]";
 const MARKING: &str = "section.problem .desk .marking";
 
 /// A problem, and the code that opens it.
-struct Drawn {
+pub(super) struct Drawn {
     problem: Problem,
-    code: String,
+    pub(super) code: String,
 }
 
 impl Drawn {
-    fn of(family: &str) -> Result<Self> {
+    pub(super) fn of(family: &str) -> Result<Self> {
         let content = Content::load(&repository::root()).map_err(|faults| anyhow!("{faults}"))?;
         let Registered { number, family } = content
             .families
@@ -49,7 +49,7 @@ impl Drawn {
         })
     }
 
-    fn answer(&self) -> Result<&NumberAnswer> {
+    pub(super) fn answer(&self) -> Result<&NumberAnswer> {
         match &self.problem.parts[0].answer {
             Answer::Number(number) => Ok(number),
             Answer::Choice(_) => bail!("{} asks for a choice", self.problem.family),

@@ -1,0 +1,171 @@
+//! Answers set on a figure: the slider says its setting alone, the drawing follows once it is
+//! marked; a page that has no such figure asks for the number.
+
+use super::IMAGE;
+use super::problem::{Drawn, tally};
+use anyhow::{Context, Result, ensure};
+use checks::{Engine, Visit, Window, journey};
+use superhet::problems::problem::NumberAnswer;
+use superhet::units::{display, parse};
+use thirtyfour::Key;
+
+/// Each lesson with the family that is answered on its figure.
+const ON_FIGURES: [(&str, &str); 3] = [
+    (IMAGE, "bring-the-image-in"),
+    ("lessons/how-sharp-a-circuit-is/", "q-for-a-width"),
+    ("lessons/two-circuits-coupled/", "k-for-a-curve"),
+];
+
+/// A problem that is answered on a figure, on the page.
+#[derive(Clone, Copy)]
+struct OnFigure<'a> {
+    visit: &'a Visit,
+    family: &'a str,
+    answer: &'a NumberAnswer,
+}
+
+/// A stop of the slider, in the unit that it counts in.
+fn stop(answer: &NumberAnswer, value: f64) -> Result<f64> {
+    let rounded = answer.precision.round(value);
+    let unit = answer.unit_buttons.first().map(|unit| format!("1 {unit}"));
+    let one = match unit {
+        Some(unit) => {
+            parse::value(answer.kind, &unit, None).map_err(|error| anyhow::anyhow!("{error}"))?
+        }
+        None => 1.0,
+    };
+    Ok(rounded / one)
+}
+
+impl OnFigure<'_> {
+    /// Something of the problem, as a CSS selector.
+    fn css(&self, inside: &str) -> String {
+        format!("#problem-{} .desk {inside}", self.family)
+    }
+
+    async fn ask<T: for<'d> serde::Deserialize<'d>>(&self, inside: &str, ask: &str) -> Result<T> {
+        let css = self.css(inside);
+        let script = format!("const it = document.querySelector({css:?}); return {ask}");
+        self.visit.script(&script).await
+    }
+
+    async fn mark(&self) -> Result<String> {
+        self.visit.click(&self.css("[type=submit]")).await?;
+        self.visit.text(&self.css(".marking")).await
+    }
+
+    /// Moves the slider by keys to a stop. On the way it says where it stands, and the
+    /// drawing waits.
+    async fn set(&self, value: f64) -> Result<String> {
+        let answer = self.answer;
+        let wanted = stop(answer, value)?;
+        let step = stop(answer, answer.precision.last_place(value))?;
+        let before: String = self.ask(".drawn", "it.innerHTML").await?;
+        let slider = ".on-figure input[type=range]";
+        self.ask::<()>(".scene", "it.focus()").await?;
+        self.visit.tab_to(&self.css(slider)).await?;
+        let from: f64 = self.ask(slider, "it.valueAsNumber").await?;
+        let steps = (wanted - from) / step;
+        let key = if steps < 0.0 { Key::Left } else { Key::Right };
+        for _ in 0..steps.abs().round() as u32 {
+            self.visit.press(key.clone()).await?;
+        }
+        let heard: String = self.ask(slider, "it.ariaValueText").await?;
+        let seen: String = self.ask(".on-figure output", "it.textContent").await?;
+        let at: f64 = self.ask(slider, "it.valueAsNumber").await?;
+        let text = display::text(answer.kind, answer.precision.round(value));
+        ensure!(
+            heard == text && seen == text && (at - wanted).abs() < step / 2.0,
+            "at {text} it stands at {at}, says {heard:?} and shows {seen:?}"
+        );
+        ensure!(
+            self.ask::<String>(".drawn", "it.innerHTML").await? == before,
+            "the drawing follows before it is marked"
+        );
+        Ok(text)
+    }
+
+    /// Sets a value and has it marked; the drawing follows.
+    async fn answered(&self, value: f64) -> Result<String> {
+        let setting = self.set(value).await?;
+        let said = self.mark().await?;
+        let drawn = self.visit.text(&self.css(".drawn-for")).await?;
+        ensure!(
+            drawn.ends_with(&format!("= {setting}")),
+            "{setting} was set, and it is {drawn}"
+        );
+        Ok(said)
+    }
+
+    /// Once not set at all, once with every mistake, then rightly.
+    async fn worked(&self) -> Result<()> {
+        let said = self.mark().await?;
+        ensure!(said.contains("Give an answer first."), "{said}");
+        ensure!(
+            tally(self.visit, self.family).await?.is_null(),
+            "nothing was set, and it counts"
+        );
+        for mistake in &self.answer.mistakes {
+            let said = self.answered(mistake.value).await?;
+            ensure!(said.contains(&mistake.says), "{}: {said}", mistake.id);
+            let counted = &tally(self.visit, self.family).await?[4][&mistake.id];
+            ensure!(counted == 1, "{} is tallied {counted} times", mistake.id);
+        }
+        let said = self.answered(self.answer.value).await?;
+        let right = self.visit.element(&self.css(".marking.is-right")).await;
+        right.context(said)?;
+        ensure!(
+            self.visit.focused(&self.css(".marking")).await?,
+            "the focus is not at what was said"
+        );
+        Ok(())
+    }
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn an_answer_is_set_by_keys_and_the_drawing_follows() -> Result<()> {
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            for (lesson, family) in ON_FIGURES {
+                let drawn = Drawn::of(family)?;
+                visit
+                    .open(&format!("{lesson}#problem={}", drawn.code))
+                    .await?;
+                visit.ready().await?;
+                let problem = OnFigure {
+                    visit: &visit,
+                    family,
+                    answer: drawn.answer()?,
+                };
+                problem.worked().await.context(family)?;
+                visit.no_sideways_scroll().await.context(family)?;
+                visit.accessible().await.context(family)?;
+            }
+            visit.quiet_console().await
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn without_the_figure_the_number_is_typed() -> Result<()> {
+    journey(Engine::Chromium, Window::PHONE, async |visit| {
+        for (_, family) in ON_FIGURES {
+            let drawn = Drawn::of(family)?;
+            visit
+                .open(&format!("practice/#problem={}", drawn.code))
+                .await?;
+            visit.ready().await?;
+            let typed = ".problem .desk input[type=text]";
+            visit.type_into(typed, &drawn.answer()?.text).await?;
+            visit.click(".problem .desk [type=submit]").await?;
+            visit
+                .element(".problem .desk .marking.is-right")
+                .await
+                .context(family)?;
+        }
+        Ok(())
+    })
+    .await
+}
