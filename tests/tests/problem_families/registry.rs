@@ -4,7 +4,7 @@
 use crate::families;
 
 /// Number, id and revision of every row ever registered, in the order of registration.
-const REGISTERED: [(u16, &str, u8); 48] = [
+const REGISTERED: [(u16, &str, u8); 51] = [
     (1, "capacitor-swing", 1),
     (2, "oscillator-from-dial", 1),
     (3, "image-of-a-station", 1),
@@ -53,6 +53,9 @@ const REGISTERED: [(u16, &str, u8); 48] = [
     (46, "channel-of-an-old-mark", 1),
     (47, "heard-all-along-the-dial", 1),
     (48, "humps-of-a-pair", 1),
+    (49, "bring-the-image-in", 1),
+    (50, "q-for-a-width", 1),
+    (51, "k-for-a-curve", 1),
 ];
 
 #[test]
