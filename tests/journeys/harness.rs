@@ -1,8 +1,9 @@
 //! What the journeys rely on holds: errors are heard, windows have their size, rules of
-//! accessibility are broken when they are broken, and a stopped host is silent.
+//! accessibility are broken when they are broken, what is told is heard, and a stopped host is
+//! silent.
 
 use anyhow::{Result, ensure};
-use checks::{Engine, Window, journey};
+use checks::{Engine, Visit, Window, journey};
 use std::time::Duration;
 
 /// WebKit's narrowest window.
@@ -114,6 +115,57 @@ async fn a_broken_rule_of_accessibility_is_found() -> Result<()> {
                 broken.iter().any(|rule| rule.id == "button-name"),
                 "{broken:?}"
             );
+            Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+/// Puts a live region into the page, gives it words, and says what is told of that.
+async fn said(visit: &Visit, attributes: &str, words: &[&str]) -> Result<Vec<String>> {
+    let region = format!("document.querySelector('main').innerHTML = '<p id=r {attributes}></p>'");
+    visit.script::<()>(&region).await?;
+    for words in words {
+        let say = format!("document.querySelector('#r').textContent = '{words}'");
+        visit.script::<()>(&say).await?;
+    }
+    visit.spoken().await
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_is_told_is_heard_and_what_is_hidden_is_not() -> Result<()> {
+    for engine in Engine::ALL {
+        journey(engine, Window::LAPTOP, async |visit| {
+            visit.open("").await?;
+            visit.listen().await?;
+            ensure!(said(&visit, "role=status", &["one", "", "two"]).await? == ["one", "two"]);
+            ensure!(
+                said(&visit, "", &["one"]).await?.is_empty(),
+                "it is no region"
+            );
+            ensure!(
+                said(&visit, "role=status hidden", &["one"])
+                    .await?
+                    .is_empty()
+            );
+            let off = "role=status aria-live=off";
+            ensure!(said(&visit, off, &["one"]).await?.is_empty(), "it is off");
+            let twice = said(&visit, "role=status", &["one", "", "one"]).await;
+            ensure!(twice.is_err_and(|error| error.to_string().contains("said twice")));
+            let shouted = said(&visit, "role=alert", &["one"]).await;
+            ensure!(shouted.is_err_and(|error| error.to_string().contains("assertive")));
+
+            let lost = visit.focus().await;
+            ensure!(lost.is_err_and(|error| error.to_string().contains("fell to body")));
+            let put = "document.querySelector('main').innerHTML = \
+                '<button id=b>Mark it</button><p id=h hidden>one</p>'; \
+                document.querySelector('#b').focus()";
+            visit.script::<()>(put).await?;
+            visit.hears("button", "Mark it").await?;
+            ensure!(visit.hears("button", "Show it").await.is_err());
+            ensure!(visit.is_in_tree("#b").await? != Some(false));
+            ensure!(visit.is_in_tree("#h").await? != Some(true));
             Ok(())
         })
         .await?;

@@ -205,4 +205,39 @@ mod tests {
         assert!(Unfinished::on(&full).is_err());
         assert_eq!(Unfinished::on(&full), Ok(None), "it is not read for ever");
     }
+
+    /// A text may hold little more than it says, several times over while it is read.
+    #[cfg(not(target_arch = "wasm32"))]
+    #[test]
+    fn a_million_kept_checks_are_read_or_refused() {
+        let text = begun().to_json().write();
+        let trial = nasty::Trial {
+            seed: 6,
+            cases: nasty::MILLION,
+            most_held: 100 * super::LONGEST as u64,
+        };
+        let words = [
+            "[",
+            "]",
+            "{",
+            "\"",
+            ",",
+            ":",
+            "1",
+            "2",
+            "13",
+            "\"form\":",
+            "\"version\":1",
+        ];
+        let make = |maker: &mut nasty::Maker| maker.near(&text, &words);
+        trial.run(make, |text| {
+            if let Ok(read) = Unfinished::read(text) {
+                assert!(text.len() <= super::LONGEST);
+                // A control character is written as a blank, so the second writing counts.
+                let written = read.to_json().write();
+                let again = Unfinished::read(&written).map(|it| it.to_json().write());
+                assert_eq!(again, Ok(written));
+            }
+        });
+    }
 }
