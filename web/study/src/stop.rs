@@ -20,7 +20,7 @@ fn turn_back() -> Result<()> {
     if let Some(body) = document()?.body() {
         body.set_attribute("data-stopped", "")?;
     }
-    for gone in all_of_page(".desk, .commit, .tick, #choose, #round")? {
+    for gone in all_of_page(".desk, .commit, .tick, #choose, #round, #check-form")? {
         gone.remove();
     }
     for handle in all_of_page(".handle, .controls")? {

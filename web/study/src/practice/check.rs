@@ -40,7 +40,6 @@ impl Check {
                 .unwrap_or_default()
         };
         let lessons = crate::course::numbered(&text("course"));
-        show(&part("check")?, true)?;
         Ok(Self {
             items: items::read(&text("check-items")),
             last_lesson: lessons.last().map(|it| it.0.clone()).unwrap_or_default(),

@@ -54,9 +54,6 @@ impl Room {
             let number = input.value().parse().unwrap_or(0);
             input.set_checked(done.contains(&number));
         }
-        for shown in ["choose", "notebook"] {
-            show(&part(shown)?, true)?;
-        }
         room.change()?;
         Ok(room)
     }

@@ -57,18 +57,21 @@ pub(in crate::pages) fn page(site: &Site<'_>) -> Result<Page> {
     })
 }
 
-/// What the program fills in; hidden until it does.
+/// What the program fills in; not seen until it does, with the words of somebody's first visit.
 fn alive() -> Markup {
     html! {
-        section #check hidden aria-labelledby="check-title" {
+        section #check .coming aria-labelledby="check-title" {
             h2 #check-title { "Take it" }
-            p #check-next role="status" {}
-            p #check-how hidden {
+            p #check-next role="status" {
+                "You have not taken it yet. Before lesson 1 is the best time: guess where you "
+                "must, and leave open what says nothing to you."
+            }
+            p #check-how {
                 "Take about twenty minutes, with pencil and paper, in one sitting. Until you hand "
                 "it in, what you answer is kept in this tab alone. Nothing tells you how you do "
                 "before that."
             }
-            div.buttons { button #check-begin .main type="button" hidden { "Begin" } }
+            div.buttons { button #check-begin .main type="button" { "Begin" } }
             p #check-coming role="status" {}
         }
         section #check-form hidden aria-labelledby="check-form-title" {

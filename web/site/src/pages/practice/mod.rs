@@ -1,7 +1,8 @@
 //! Practice: a few mixed problems at a time, and the notebook of how they went.
 //!
 //! Static markup; `study` (`web/study/src/practice`) finds it by the ids and brings it
-//! alive. What does nothing without the program is hidden until then.
+//! alive. What does nothing without the program is not seen until then, but keeps its room
+//! (`.coming`), with the words of somebody's first visit in it.
 
 pub(super) mod check;
 mod kinds;
@@ -80,9 +81,9 @@ fn choose(lessons: &[Listing]) -> Markup {
         }
     };
     html! {
-        section #choose hidden aria-labelledby="choose-title" {
+        section #choose .coming aria-labelledby="choose-title" {
             h2 #choose-title { "What shall it be?" }
-            p #due-said role="status" {}
+            p #due-said role="status" { "Nothing waits for you today; a round does no harm." }
             fieldset {
                 legend.visually-hidden { "What to practise" }
                 div.choices {
@@ -169,7 +170,7 @@ fn method() -> Markup {
 /// The notebook: lessons as ticked lines, mistakes as tallies.
 fn notebook(lessons: &[Listing], links: &Links<'_>) -> Markup {
     html! {
-        section #notebook hidden aria-labelledby="notebook-title" {
+        section #notebook .coming aria-labelledby="notebook-title" {
             h2 #notebook-title { "Your notebook" }
             h3 { "Lessons" }
             ol.course.ticks {
@@ -184,7 +185,9 @@ fn notebook(lessons: &[Listing], links: &Links<'_>) -> Markup {
                 }
             }
             h3 { "Mistakes" }
-            div #tallies data-names=(links.asset(asset_name(links.are_portable()))) {}
+            div #tallies data-names=(links.asset(asset_name(links.are_portable()))) {
+                p { "No mistake is on record." }
+            }
         }
     }
 }
