@@ -113,14 +113,15 @@ impl Search {
         ]
     }
 
-    /// The monic cubic whose weighted values at `places` are equal and alternate.
+    /// A cubic whose weighted values at `places` are equal and alternate. Its roots alone are
+    /// asked for, so its scale is left as it comes.
     fn level_cubic(
         &self,
         curve: &ThreePoints,
         settings: [f64; 3],
         places: [f64; 4],
     ) -> Interpolated {
-        let signed: [f64; 4] = core::array::from_fn(|i| {
+        let values: [f64; 4] = core::array::from_fn(|i| {
             let x = places[i];
             let product = settings.iter().map(|f| x - f).product::<f64>();
             let weight = (self.judged(curve, x) / product).abs();
@@ -130,13 +131,10 @@ impl Search {
                 1.0 / weight
             }
         });
-        let spreads = spreads(places);
-        // The third divided difference of a monic cubic is 1, which fixes the level.
-        let level = 1.0 / (0..4).map(|i| signed[i] / spreads[i]).sum::<f64>();
         Interpolated {
             places,
-            spreads,
-            values: signed.map(|v| v * level),
+            spreads: spreads(places),
+            values,
         }
     }
 
