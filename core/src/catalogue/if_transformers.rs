@@ -17,10 +17,20 @@ const DERIVED: &str = "universal curves of coupled circuits, F. E. Terman, Radio
                        Handbook, McGraw-Hill 1943, section 3 (cited from memory, derived again)";
 
 /// The loaded Q of the first circuit.
-const Q1: Parameter = Parameter::ratio("q1", "Q_1", "the loaded Q of the primary", range::PAIR_Q);
+const Q1: Parameter = Parameter::ratio(
+    "q1",
+    "Q_1",
+    "the Q of the primary, as it works",
+    range::PAIR_Q,
+);
 
 /// The loaded Q of the second circuit.
-const Q2: Parameter = Parameter::ratio("q2", "Q_2", "the loaded Q of the secondary", range::PAIR_Q);
+const Q2: Parameter = Parameter::ratio(
+    "q2",
+    "Q_2",
+    "the Q of the secondary, as it works",
+    range::PAIR_Q,
+);
 
 /// The coefficient of coupling.
 const K: Parameter = Parameter::ratio("k", "k", "the coefficient of coupling", range::COUPLING);
@@ -196,7 +206,7 @@ pub(super) const ENTRIES: &[Entry] = &[
             Parameter::choice(
                 "kind",
                 "",
-                "one circuit a stage, or a pair at transitional coupling",
+                "one circuit a stage, or a pair whose top is just flat",
                 &["single", "double"],
             ),
         ],

@@ -50,7 +50,12 @@ pub(super) const F0: Parameter =
     Parameter::frequency("f0", "f_0", "the frequency that the circuit is tuned to");
 
 /// The loaded Q of a single circuit.
-pub(super) const Q: Parameter = Parameter::ratio("q", "Q", "the loaded Q of the circuit", range::Q);
+pub(super) const Q: Parameter = Parameter::ratio(
+    "q",
+    "Q",
+    "the Q of the circuit, as it works in the set",
+    range::Q,
+);
 
 /// How many alike circuits there are.
 pub(super) const CIRCUITS: Parameter = Parameter::integer(
@@ -74,8 +79,11 @@ pub(super) const AUDIO: Parameter =
 pub(super) const DEPTH: Parameter = Parameter::depth("depth", "m", "the depth of modulation");
 
 /// A capacitance.
-pub(super) const C: Parameter =
-    Parameter::capacitance("c", "C", "the whole capacitance, strays with it");
+pub(super) const C: Parameter = Parameter::capacitance(
+    "c",
+    "C",
+    "the whole capacitance, with that of coil and wires",
+);
 
 /// The lowest frequency of a band.
 pub(super) const F_LOW: Parameter = Parameter::frequency(

@@ -146,7 +146,7 @@ fn judged(answer: &NumberAnswer, typed: &Typed<'_>, other: Option<f64>) -> Marki
         .or_else(|| diagnosis::named_rounded(answer, typed.value))
         .or_else(|| diagnosis::slip(answer, typed))
         .unwrap_or_else(|| {
-            Marking::wrong("That is not the answer, and it matches none of the usual slips. Take it step by step.")
+            Marking::wrong("That is not the answer, and none of the mistakes known here leads to it. Take it step by step.")
         })
 }
 

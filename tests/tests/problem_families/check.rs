@@ -8,7 +8,7 @@ use site::report::Report;
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use superhet::problems::problem::{Answer, Part};
-use superhet::problems::{Problem, generate};
+use superhet::problems::{Level, Problem, generate};
 
 const FILE: &str = "tests/tests/problem_families/check.txt";
 
@@ -69,10 +69,16 @@ fn differ(one: &Problem, other: &Problem) -> bool {
     one.givens != other.givens && side(one) == side(other) && apart
 }
 
+/// The seed of the problem that stands in its lesson, on the easiest level: who has worked it
+/// there must not meet it again in the check.
+const ON_THE_PAGE: u32 = 1;
+
 /// The first two seeds whose questions have no answers that cannot be told apart, and whose
 /// right answers differ.
 fn first_seeds(families: &Families, item: &Item) -> [u32; 2] {
-    let sound = |seed: &u32| drawn(families, item, *seed).collisions.is_empty();
+    let on_the_page = |seed: u32| item.level == Level::One && seed == ON_THE_PAGE;
+    let sound =
+        |seed: &u32| !on_the_page(*seed) && drawn(families, item, *seed).collisions.is_empty();
     let first = (0..).find(sound).expect("a seed");
     let one = drawn(families, item, first);
     let second = (first + 1..10_000)
