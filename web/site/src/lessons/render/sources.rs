@@ -3,7 +3,7 @@
 use super::Drawing;
 use crate::lessons::course::Course;
 use crate::lessons::lists::{Fact, Source};
-use crate::lessons::prose::plain;
+use crate::lessons::prose::{Run, plain};
 use maud::{Markup, html};
 
 /// A publication as a line of a list.
@@ -77,7 +77,7 @@ fn taken<'a>(drawing: &Drawing<'a>, facts: &[&'a Fact]) -> Vec<Taken<'a>> {
     let beliefs = beliefs.filter_map(|belief| {
         Some(Taken {
             source: belief.source.as_ref()?.get_ref(),
-            words: plain(&belief.belief_words),
+            words: stated(&belief.case_words),
             clause: belief.clause.as_deref(),
         })
     });
@@ -89,6 +89,11 @@ fn taken<'a>(drawing: &Drawing<'a>, facts: &[&'a Fact]) -> Vec<Taken<'a>> {
         })
     });
     facts.chain(beliefs).collect()
+}
+
+/// The case that breaks a belief, as what a source states: the belief itself is not in it.
+fn stated(case: &Run) -> String {
+    plain(case).trim_end_matches('.').to_owned()
 }
 
 /// The sources named in front and those that something was taken from, in the order of
