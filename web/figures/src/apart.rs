@@ -184,3 +184,30 @@ fn words_fit_their_blocks() {
         assert!(label.right - label.left <= room, "{:?}", label.text);
     }
 }
+
+/// The stem of the IF runs past the row of distances: their label keeps off it.
+#[test]
+fn the_distance_is_not_written_over_the_if() {
+    for dial in (525..=1605).step_by(10) {
+        for intermediate in (440..=480).step_by(5) {
+            for image in ["shown", "hidden"] {
+                let query = format!("dial={dial}kHz&if={intermediate}kHz&side=above&image={image}");
+                let view = view("frequency-line", &Input::parse(&query).unwrap()).unwrap();
+                let keyed = |key: &str| {
+                    let found = view
+                        .root
+                        .iter()
+                        .find(|node| node.key.as_deref() == Some(key));
+                    found.unwrap()
+                };
+                let stem = number(keyed("intermediate-stem"), "x1") / 100.0 * view.width;
+                let label = label(keyed("distance-label"), view.width).unwrap();
+                assert!(
+                    stem < label.left || stem > label.right,
+                    "{:?} over the IF: {query}",
+                    label.text
+                );
+            }
+        }
+    }
+}

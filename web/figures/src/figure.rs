@@ -29,7 +29,7 @@ const FIGURES: &[Figure] = &[
         name: "block-diagram",
         group: Group::Frequencies,
         needed: &["dial", "if", "side"],
-        optional: &["move"],
+        optional: &["f-low", "f-high", "move"],
         draw: crate::block_diagram::draw,
     },
     #[cfg(feature = "bands")]

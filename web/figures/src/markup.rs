@@ -1,4 +1,5 @@
-//! A figure as it stands in a page: drawing, handles, caption, task, words and table.
+//! A figure as it stands in a page: task, drawing, handles, caption, words and table. The
+//! task stands over the drawing: on a phone it is in sight with the handles that it asks for.
 //!
 //! Everything that a live figure needs is in the page from the start, hidden until the
 //! page's program finds it can bring it alive. Without the program a reader has the
@@ -42,6 +43,9 @@ pub fn markup(
         &mut out,
         &["\" data-input=\"", &escape(&input.to_query()), "\">"],
     );
+    if let Some(task) = task {
+        write_task(&mut out, &view, task)?;
+    }
     push(&mut out, &["<div class=\"drawing\">", &svg(&view)]);
     for control in view
         .controls
@@ -60,9 +64,6 @@ pub fn markup(
     }
     out.push_str("</form><p class=\"figure-says\" role=\"status\"></p>");
     push(&mut out, &["<figcaption>", caption_html, "</figcaption>"]);
-    if let Some(task) = task {
-        write_task(&mut out, &view, task)?;
-    }
     write_words(&mut out, &view);
     out.push_str("</figure>");
     Ok(out)

@@ -106,6 +106,13 @@ impl Frame {
         ]
     }
 
+    /// Levels with their names: the lines, and the names, which drawn after a curve are not
+    /// struck through by it.
+    pub(crate) fn levels(&self, levels: &[(f64, &str)]) -> (Vec<Node>, Vec<Node>) {
+        let pairs = levels.iter().map(|(value, text)| self.level(*value, text));
+        pairs.map(<(Node, Node)>::from).unzip()
+    }
+
     /// A tick on the lower edge, with its number.
     pub(crate) fn tick(&self, value: f64, text: &str) -> [Node; 2] {
         let (x, y) = (self.x(value), self.bottom());

@@ -80,15 +80,16 @@ fn label(point: &Point, place: f64) -> [Node; 2] {
 }
 
 /// The marks on the line, those told first in front: the signal's on top of all, as it is
-/// the one that moves.
+/// the one that moves. The IF's triangle points down at the line from over it, where no
+/// other mark comes to lie.
 pub(crate) fn marks(points: &[&Point], line: f64) -> Vec<Node> {
     let mut marks = Vec::new();
     for point in points.iter().rev() {
         match point.id {
             "signal" => marks.extend(handle(point.id, point.at, line)),
-            "oscillator" => marks.push(shape(point, line, "M-6 -6H6V6H-6Z")),
-            "image" => marks.push(shape(point, line, "M0 -8 8 0 0 8 -8 0Z")),
-            _ => marks.push(shape(point, line, "M-7 6 0 -6 7 6Z")),
+            "oscillator" => marks.push(shape(point, line, "M-5 -5H5V5H-5Z")),
+            "image" => marks.push(shape(point, line, "M0 -7 7 0 0 7 -7 0Z")),
+            _ => marks.push(shape(point, line, "M-7 -22H7L0 -10Z")),
         }
     }
     marks

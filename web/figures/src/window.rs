@@ -1,9 +1,15 @@
 //! The curve of an IF chain, as it is inked.
 
+use crate::arithmetic::given_within;
+use crate::coordinate::pixels;
 use crate::plot::Frame;
+use crate::{FigureError, Input, Quantity};
 use superhet::quantities::transformer_network::TunedWinding;
 use superhet::receiver::IfChain;
-use superhet::units::{Decibels, Frequency, Inductance};
+use superhet::units::{Decibels, Frequency, Inductance, Kind};
+
+/// How far a circuit may be out of tune, in hertz.
+const DETUNING: f64 = 20e3;
 
 /// The winding that stands for all: in a curve measured from its own peak, inductance cancels
 /// out. All loss is put in series with the coils.
@@ -25,6 +31,21 @@ pub(crate) fn points(chain: &IfChain, frame: &Frame) -> (Vec<f64>, Vec<f64>) {
 /// Decibels under the peak.
 pub(crate) fn loss(chain: &IfChain, hertz: f64) -> f64 {
     chain.attenuation(Frequency::hz(hertz)).to_db()
+}
+
+/// Decibels as every text of these figures rounds them: to a tenth.
+pub(crate) fn tenths(decibels: f64) -> String {
+    [&pixels(decibels), " dB"].concat()
+}
+
+/// How far a circuit is off, as its slider says it.
+pub(crate) fn detuning(input: &Input, parameter: &'static str) -> Result<Quantity, FigureError> {
+    let reach = (-DETUNING, DETUNING);
+    let mut off = given_within(Kind::Frequency, input, parameter, "0 kHz", reach)?;
+    if off.value == 0.0 {
+        "0 kHz".clone_into(&mut off.text);
+    }
+    Ok(off)
 }
 
 /// The outermost two frequencies that lose so many decibels; a curve that never falls so far

@@ -1,4 +1,4 @@
-//! The task under a figure: seen to be done, said once, politely.
+//! The task of a figure: seen to be done, said once, politely.
 
 use crate::dom::{Result, say};
 use figures::{Condition, View};
@@ -8,7 +8,7 @@ use web_sys::Element;
 /// What stands behind a task that is done.
 const DONE: &str = "Done.";
 
-/// The task under a figure.
+/// The task of a figure.
 pub(crate) struct Task {
     root: Element,
     condition: Condition,

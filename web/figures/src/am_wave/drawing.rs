@@ -75,28 +75,32 @@ fn spectrum(model: &Model) -> Vec<Node> {
     let mut nodes = vec![frame.paper()];
     for ((key, at, height, class), place) in lines.into_iter().zip(middles) {
         let x = frame.x(at.value);
+        let place = place / WIDTH * 100.0;
+        let leader = |part: &str, from: (f64, f64), to: (f64, f64)| {
+            Node::classed("line", "fig-stem")
+                .keyed(&[key, part].concat())
+                .between(from, to)
+        };
+        nodes.extend([
+            leader("-leader", (place, 190.0), (x, frame.top)),
+            leader("-stem", (x, frame.top), (x, frame.y(height))),
+        ]);
         nodes.push(
             Node::classed("line", class)
                 .keyed(&[key, "-line"].concat())
                 .between((x, frame.y(height)), (x, LINE)),
         );
         let text = [key, "-label"].concat();
-        nodes.push(label(
-            &text,
-            "fig-value",
-            place / WIDTH * 100.0,
-            184.0,
-            &at.text,
-        ));
+        nodes.push(label(&text, "fig-value", place, 184.0, &at.text));
     }
     let (from, to) = (frame.x(model.lower.value), frame.x(model.upper.value));
-    nodes.extend(bar("room", from, to, 196.0));
+    nodes.extend(bar("room", from, to, LINE + 6.0));
     let low = Node::classed("text", "fig-soft").at(1.0, LINE + 21.0);
     nodes.push(low.saying(&kilohertz(middle - REACH)));
     let high = Node::classed("text", "fig-soft").at(99.0, LINE + 21.0);
     let high_text = [&kilohertz(middle + REACH), " kHz"].concat();
     nodes.push(high.anchored("end").saying(&high_text));
     let room = [&model.room.text, " of room"].concat();
-    nodes.push(label("room-label", "fig-aside", 50.0, LINE + 21.0, &room));
+    nodes.push(label("room-label", "fig-aside", 50.0, LINE + 25.0, &room));
     nodes
 }

@@ -1,4 +1,4 @@
-//! The bands along a line on which each octave is as long as the next.
+//! The bands along a line on which each doubling of the frequency is as long as the next.
 
 use super::Model;
 use crate::coordinate::{along_axis, percent, pixels};
@@ -46,13 +46,18 @@ pub(super) fn nodes(model: &Model) -> Result<Vec<Node>, FigureError> {
     for (hertz, text) in [
         (100e3, "100 kHz"),
         (1e6, "1 MHz"),
-        (10e6, "10 MHz"),
-        (30e6, "30"),
+        (10e6, "10"),
+        (30e6, "30 MHz"),
     ] {
         let at = x(hertz);
         nodes.push(Node::classed("line", "fig-tick").between((at, LINE), (at, LINE + 6.0)));
-        let number = Node::classed("text", "fig-soft").at(at.max(12.0), LINE + 21.0);
-        nodes.push(number.anchored("middle").saying(text));
+        let number = Node::classed("text", "fig-soft");
+        nodes.push(if hertz < HIGHEST {
+            let number = number.at(at.max(12.0), LINE + 21.0);
+            number.anchored("middle").saying(text)
+        } else {
+            number.at(99.0, LINE + 21.0).anchored("end").saying(text)
+        });
     }
     nodes.extend(strips(model));
     nodes.extend(image(model));

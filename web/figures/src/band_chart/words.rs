@@ -46,7 +46,7 @@ pub(super) fn sentences(model: &Model) -> String {
     let [from, to] = [from, to].map(|edge| display::text(Kind::Frequency, edge.to_hz()));
     let mut parts = vec![
         [
-            "The line runs from 100 kHz to 30 MHz, each octave as long as the next, with the broadcast \
+            "The line runs from 100 kHz to 30 MHz, each doubling of the frequency as long as the next, with the broadcast \
              bands as strips under it. Between long and medium wave, from ",
             &from,
             " to ",

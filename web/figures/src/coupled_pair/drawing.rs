@@ -10,8 +10,10 @@ use crate::{Node, span};
 pub(super) const HEIGHT: f64 = 248.0;
 const TOP: f64 = 52.0;
 const LINE: f64 = 202.0;
-/// The lowest line of the drawing, in decibels under the peak.
-const DEEPEST: f64 = 40.0;
+/// The lowest line of the drawing, in decibels under the top at critical coupling.
+const DEEPEST: f64 = 30.0;
+/// The lowest place of the bar that shows the width.
+const LOWEST_BAR: f64 = 27.0;
 
 pub(super) fn frame(ends: (f64, f64)) -> Frame {
     Frame::new(TOP, LINE - TOP, ends, (0.0, DEEPEST))
@@ -22,18 +24,14 @@ pub(super) fn nodes(model: &Model) -> Vec<Node> {
     let frame = &model.frame;
     let mut nodes = vec![frame.paper()];
     nodes.extend(span::scale(frame));
-    for (level, text) in [
-        (0.0, "0 dB"),
-        (10.0, "−10 dB"),
-        (20.0, "−20 dB"),
-        (30.0, "−30 dB"),
-    ] {
-        nodes.extend(frame.level(level, text));
-    }
+    let (lines, names) = frame.levels(&[(0.0, "0 dB"), (10.0, "−10 dB"), (20.0, "−20 dB")]);
+    nodes.extend(lines);
     nodes.extend(circuits(model));
     nodes.extend(width(model));
-    let (places, losses) = points(&model.chain, frame);
+    let (places, mut losses) = points(&model.chain, frame);
+    losses.iter_mut().for_each(|loss| *loss += model.under);
     nodes.push(frame.curve_at("curve", "fig-curve", &places, &losses));
+    nodes.extend(names);
     nodes.push(label("coupling", "fig-value", 50.0, 16.0, &coupling(model)));
     nodes.push(label("humps", "fig-aside", 50.0, 33.0, &humps(model)));
     nodes
@@ -48,13 +46,14 @@ fn coupling(model: &Model) -> String {
     text
 }
 
-/// What the top of the curve looks like.
+/// What the top of the curve looks like, and how high it is.
 pub(super) fn humps(model: &Model) -> String {
+    let top = ["top at ", &super::words::level(-model.under)].concat();
     if !model.in_tune() {
-        return "circuits out of tune".to_owned();
+        return ["out of tune, ", &top].concat();
     }
     if model.peaks.value == 0.0 {
-        return "one hump".to_owned();
+        return ["one hump, ", &top].concat();
     }
     let (peaks, dip) = (&model.peaks.text, &model.dip.text);
     ["humps ", peaks, " apart, dip ", dip].concat()
@@ -103,7 +102,7 @@ fn circuits(model: &Model) -> Vec<Node> {
 fn width(model: &Model) -> Vec<Node> {
     let frame = &model.frame;
     let (from, to) = (frame.x_within(model.edges.0), frame.x_within(model.edges.1));
-    let y = frame.y(super::DROP);
+    let y = frame.y((model.under + super::DROP).min(LOWEST_BAR));
     let text = [&model.width.text, " wide"].concat();
     let wide = text_width(&text, 12.0, Weight::Bold);
     let at = held(to + wide / 2.0 / 3.28 + 2.5, wide);

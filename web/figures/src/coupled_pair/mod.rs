@@ -2,23 +2,22 @@
 //!
 //! Input, all with defaults: `f0`, `q1`, `q2`, `k`, `detune1`, `detune2` (how far each
 //! circuit is off, with its sign), `span` and `critical` (`shown` or `hidden`: where it is
-//! asked for, it is left out). The curve is the exact network's; critical
-//! coupling, humps and dip are the catalogue's, for circuits in tune.
+//! asked for, it is left out). The curve is the exact network's, drawn under the top that the
+//! same two circuits have in tune and at critical coupling, so that its strength shows.
+//! Critical coupling, humps and dip are the catalogue's, for circuits in tune.
 
 mod drawing;
 mod words;
 
-use crate::arithmetic::{chosen, frequency, given, given_within, rough};
+use crate::arithmetic::{chosen, frequency, given, rough, roughly};
 use crate::control::Slider;
 use crate::plot::{Frame, WIDTH};
-use crate::window::{edges, winding};
+use crate::window::{detuning, edges, winding};
 use crate::{Control, FigureError, Input, Quantity, View, span};
 use superhet::quantities::transformer_network::TransformerNetwork;
 use superhet::receiver::IfChain;
-use superhet::units::{Frequency, Kind};
+use superhet::units::{Decibels, Frequency, Kind, Ratio};
 
-/// How far a circuit may be out of tune, in hertz.
-const DETUNING: f64 = 20e3;
 /// Where the width is taken, in decibels.
 const DROP: f64 = 3.0;
 
@@ -34,7 +33,9 @@ struct Model {
     critical_shown: bool,
     peaks: Quantity,
     dip: Quantity,
-    /// The outermost frequencies [`DROP`] under the peak, and their distance.
+    /// How many decibels the curve's own top lies under that at critical coupling.
+    under: f64,
+    /// The outermost frequencies [`DROP`] under the curve's own top, and their distance.
     edges: (f64, f64),
     width: Quantity,
 }
@@ -67,9 +68,7 @@ impl Model {
             given(Kind::Ratio, input, "q2", "100")?,
         ];
         let coupling = given(Kind::Ratio, input, "k", "0.01")?;
-        let detuning =
-            |key| given_within(Kind::Frequency, input, key, "0 kHz", (-DETUNING, DETUNING));
-        let detuned = [detuning("detune1")?, detuning("detune2")?];
+        let detuned = [detuning(input, "detune1")?, detuning(input, "detune2")?];
         let pairs = [
             ("f0", tuned.text.as_str()),
             ("q1", q[0].text.as_str()),
@@ -83,13 +82,19 @@ impl Model {
         let dip = rough("coupled-dip", &pairs[1..])?;
         let reach = span::reach(input, tuned.value, 0.04)?;
         let frame = drawing::frame((tuned.value - reach, tuned.value + reach));
-        let side = |side: usize| winding(tuned.value + detuned[side].value, q[side].value);
-        let network = TransformerNetwork {
-            primary: side(0),
-            secondary: side(1),
-            coupling: coupling.value,
+        let pair = |coupling: f64, off: [f64; 2]| {
+            let side = |side: usize| winding(tuned.value + off[side], q[side].value);
+            TransformerNetwork {
+                primary: side(0),
+                secondary: side(1),
+                coupling,
+            }
         };
-        let chain = IfChain::new(vec![network], Frequency::hz(tuned.value));
+        let middle = Frequency::hz(tuned.value);
+        let network = pair(coupling.value, [detuned[0].value, detuned[1].value]);
+        let most = pair(critical.value, [0.0, 0.0]).transfer_impedance(middle);
+        let chain = IfChain::new(vec![network], middle);
+        let top = network.transfer_impedance(chain.peak());
         let edges = edges(&chain, DROP, &frame);
         let in_tune = detuned.iter().all(|detuned| detuned.value == 0.0);
         let width = if in_tune {
@@ -99,7 +104,7 @@ impl Model {
                 &[pairs[0], pairs[1], pairs[2], pairs[3], drop],
             )?
         } else {
-            crate::arithmetic::roughly(Kind::Frequency, "coupled-bandwidth", edges.1 - edges.0)
+            roughly(Kind::Frequency, "coupled-bandwidth", edges.1 - edges.0)
         };
         Ok(Self {
             frame,
@@ -112,6 +117,7 @@ impl Model {
             critical_shown: chosen(input, "critical", &["shown", "hidden"])? == 0,
             peaks,
             dip,
+            under: Decibels::from_voltage_ratio(Ratio::new(most.to_ohm() / top.to_ohm())).to_db(),
             edges,
             width,
         })

@@ -2,8 +2,7 @@
 
 use super::Model;
 use super::drawing::humps;
-use crate::arithmetic::roughly;
-use crate::window;
+use crate::window::{loss, tenths};
 use crate::{Cell, Table};
 use superhet::units::{Kind, display};
 
@@ -61,26 +60,41 @@ pub(super) fn sentences(model: &Model) -> String {
             .concat()
         }
         (false, _) => {
-            let [first, second] = &model.detuned;
-            [
-                "The primary is off by ",
-                &first.text,
-                ", the secondary by ",
-                &second.text,
-                ".",
-            ]
-            .concat()
+            let [first, second] = [0, 1].map(|side| tuning(model, side));
+            ["The primary is ", &first, ", the secondary ", &second, "."].concat()
         }
     });
     parts.push(
         [
-            " At 3 dB under its peak the curve is ",
+            " Counted from what these two pass at critical coupling, in tune, its top is at ",
+            &level(-model.under),
+            ". At 3 dB under its own top it is ",
             &model.width.text,
             " wide.",
         ]
         .concat(),
     );
     parts.concat()
+}
+
+/// A level over or under the top at critical coupling, with its sign.
+pub(super) fn level(decibels: f64) -> String {
+    let size = tenths(decibels.abs());
+    let sign = match decibels {
+        _ if size == "0 dB" => "",
+        over if over > 0.0 => "+",
+        _ => "−",
+    };
+    [sign, &size].concat()
+}
+
+/// How far a circuit is off, in words.
+fn tuning(model: &Model, side: usize) -> String {
+    let off = &model.detuned[side];
+    if off.value == 0.0 {
+        return "in tune".to_owned();
+    }
+    ["off by ", &off.text].concat()
 }
 
 /// The curve at eighths of the line, and the figures of the pair.
@@ -93,7 +107,7 @@ pub(super) fn table(model: &Model) -> Table {
             4 => "the middle",
             _ => "above the middle",
         };
-        let loss = roughly(Kind::Decibels, "", window::loss(&model.chain, hertz)).text;
+        let loss = level(-loss(&model.chain, hertz) - model.under);
         vec![
             Cell::words(head),
             Cell::words(display::text(Kind::Frequency, hertz)),
@@ -101,8 +115,8 @@ pub(super) fn table(model: &Model) -> Table {
         ]
     };
     Table {
-        caption: "How far under the peak".to_owned(),
-        headings: vec!["where", "frequency", "under the peak"],
+        caption: "The curve, counted from the top at critical coupling".to_owned(),
+        headings: vec!["where", "frequency", "level"],
         rows: (0..=8).map(row).collect(),
     }
 }

@@ -3,6 +3,8 @@
 use super::points::Points;
 use super::scale::Scale;
 use crate::Node;
+use crate::plot::WIDTH;
+use crate::text_width::{Weight, text_width};
 use crate::tuning::{Side, Tuning};
 
 /// The row of the two distances from the oscillator.
@@ -51,13 +53,16 @@ fn bar(name: &str, from: f64, to: f64, y: f64, shown: bool) -> [Node; 3] {
     [line, end("-from", from), end("-to", to)]
 }
 
-/// What one bar measures, beside the row where there is more room.
+/// What one bar measures: to the right of the row where there is room, so that it keeps off
+/// the IF, or else to the left.
 fn label(points: &Points, tuning: &Tuning) -> Node {
     let mut row = vec![points.signal.at, points.oscillator.at];
     row.extend(points.image.as_ref().map(|image| image.at));
     let left = row.iter().copied().fold(100.0, f64::min);
     let right = row.iter().copied().fold(0.0, f64::max);
-    let (anchor, at, nudge) = if 100.0 - right >= left {
+    let text = measure(points, tuning);
+    let room = (100.0 - right) / 100.0 * WIDTH - 10.0;
+    let (anchor, at, nudge) = if text_width(&text, 12.0, Weight::Bold) <= room {
         ("start", right, "translate(10 0)")
     } else {
         ("end", left, "translate(-10 0)")
@@ -67,14 +72,14 @@ fn label(points: &Points, tuning: &Tuning) -> Node {
         .at(at, ROW + 4.0)
         .anchored(anchor)
         .always("transform", nudge)
-        .saying(&measure(points, tuning))
+        .saying(&text)
 }
 
 fn measure(points: &Points, tuning: &Tuning) -> String {
     let intermediate = tuning.intermediate.text.as_str();
     match points.image {
-        None => [intermediate, ", the IF"].concat(),
+        None => ["IF ", intermediate].concat(),
         Some(_) if is_folded(tuning) => ["each ", intermediate, ", turning at 0"].concat(),
-        Some(_) => ["each ", intermediate].concat(),
+        Some(_) => intermediate.to_owned(),
     }
 }

@@ -1,13 +1,12 @@
 //! The stations on their strip, and the response inked over them.
 
 use super::{CHANNELS, Model};
-use crate::coordinate::{percent, pixels, rounded};
-use crate::handle::{bar, label};
+use crate::Node;
+use crate::coordinate::{percent, pixels};
+use crate::handle::{bar, kilohertz, label};
 use crate::plot::{Frame, held};
 use crate::text_width::{Weight, text_width};
-use crate::window;
 use crate::window::points;
-use crate::{Node, span};
 
 pub(super) const HEIGHT: f64 = 258.0;
 const TOP: f64 = 40.0;
@@ -26,21 +25,21 @@ pub(super) fn frame(ends: (f64, f64)) -> Frame {
 pub(super) fn nodes(model: &Model) -> Vec<Node> {
     let frame = &model.frame;
     let mut nodes = vec![frame.paper()];
-    for (level, text) in [
+    let levels = [
         (0.0, "0 dB"),
         (20.0, "−20 dB"),
         (40.0, "−40 dB"),
         (60.0, "−60 dB"),
-    ] {
-        nodes.extend(frame.level(level, text));
-    }
+    ];
+    let (lines, names) = frame.levels(&levels);
+    nodes.extend(lines);
     for channel in -CHANNELS..=CHANNELS {
         nodes.extend(station(model, channel));
     }
-    nodes.extend(span::scale(frame));
     nodes.extend(width(model));
     let (places, losses) = points(&model.chain, frame);
     nodes.push(frame.curve_at("curve", "fig-curve", &places, &losses));
+    nodes.extend(names);
     let under = Node::classed("text", "fig-soft").at(50.0, LINE + 54.0);
     nodes.push(
         under
@@ -50,7 +49,8 @@ pub(super) fn nodes(model: &Model) -> Vec<Node> {
     nodes
 }
 
-/// A carrier with its sidebands on the strip, and under it what the IF leaves of it.
+/// A carrier with its sidebands on the strip, and under it its frequency and what the IF
+/// takes off it.
 fn station(model: &Model, channel: i32) -> Vec<Node> {
     let frame = &model.frame;
     let carrier = model.carrier(channel);
@@ -69,16 +69,24 @@ fn station(model: &Model, channel: i32) -> Vec<Node> {
     } else {
         "fig-stem"
     };
-    let loss = window::loss(&model.chain, carrier);
-    let text = [&pixels(rounded(loss) as f64), " dB"].concat();
+    let unit = if channel == CHANNELS { " kHz" } else { "" };
+    let [tick, number] = frame.tick(carrier, &[&kilohertz(carrier), unit].concat());
     vec![
+        tick,
+        number,
         Node::classed("rect", "fig-band")
             .keyed(&[key, "-sidebands"].concat())
             .at(from, LINE - SIDEBANDS)
             .with("width", percent(to - from))
             .with("height", pixels(SIDEBANDS)),
         Node::classed("line", wanted).between((x, LINE - CARRIER), (x, LINE)),
-        label(&[key, "-loss"].concat(), "fig-soft", x, LINE + 38.0, &text),
+        label(
+            &[key, "-loss"].concat(),
+            "fig-soft",
+            x,
+            LINE + 38.0,
+            &super::words::loss(model, carrier),
+        ),
     ]
 }
 

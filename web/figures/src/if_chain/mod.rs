@@ -11,14 +11,12 @@ mod words;
 use crate::arithmetic::{frequency, given, given_within, rough, roughly};
 use crate::control::Slider;
 use crate::plot::{Frame, WIDTH};
-use crate::window::{edges, winding};
+use crate::window::{detuning, edges, winding};
 use crate::{Control, FigureError, Input, Quantity, View};
 use superhet::quantities::transformer_network::TransformerNetwork;
 use superhet::receiver::IfChain;
 use superhet::units::{Frequency, Kind};
 
-/// How far the last circuit may be out of tune, in hertz.
-const DETUNING: f64 = 20e3;
 /// Where the width is taken, in decibels.
 const DROP: f64 = 3.0;
 /// Channels to each side of the station.
@@ -67,13 +65,7 @@ impl Model {
         let stages = given_within(Kind::Integer, input, "transformers", "2", (1.0, 8.0))?;
         let spacing = given_within(Kind::Frequency, input, "spacing", "9 kHz", (1e3, 50e3))?;
         let audio = given_within(Kind::Frequency, input, "audio", "4.5 kHz", (50.0, 20e3))?;
-        let detuned = given_within(
-            Kind::Frequency,
-            input,
-            "detune",
-            "0 kHz",
-            (-DETUNING, DETUNING),
-        )?;
+        let detuned = detuning(input, "detune")?;
         let reach = (f64::from(CHANNELS) + 0.6) * spacing.value;
         if reach > 0.9 * tuned.value {
             let sentence = [

@@ -1,8 +1,7 @@
 //! The figure told in sentences and in a table.
 
 use super::{CHANNELS, Model};
-use crate::arithmetic::roughly;
-use crate::window;
+use crate::window::{self, tenths};
 use crate::{Cell, Table};
 use superhet::units::{Kind, display};
 
@@ -32,8 +31,9 @@ pub(super) fn title(model: &Model) -> String {
     .concat()
 }
 
-fn loss(model: &Model, hertz: f64) -> String {
-    roughly(Kind::Decibels, "", window::loss(&model.chain, hertz)).text
+/// How far under the peak a frequency is, in every text and label of the figure alike.
+pub(super) fn loss(model: &Model, hertz: f64) -> String {
+    tenths(window::loss(&model.chain, hertz))
 }
 
 pub(super) fn sentences(model: &Model) -> String {
@@ -67,11 +67,11 @@ pub(super) fn sentences(model: &Model) -> String {
         ]
         .concat(),
         [
-            " to each side: their ends are ",
+            " to each side: the lower end is ",
             &edge[0],
-            " below and ",
+            " under the peak, the upper ",
             &edge[1],
-            " above under the peak. ",
+            ". ",
         ]
         .concat(),
         [

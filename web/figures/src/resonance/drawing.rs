@@ -29,15 +29,20 @@ pub(super) fn nodes(model: &Model) -> Vec<Node> {
     let frame = &model.frame;
     let mut nodes = vec![frame.paper()];
     nodes.extend(span::scale(frame));
-    for (height, text) in model.scale.rules() {
-        nodes.extend(frame.level(height, &text));
-    }
+    let rules = model.scale.rules();
+    let rules: Vec<(f64, &str)> = rules
+        .iter()
+        .map(|(at, text)| (*at, text.as_str()))
+        .collect();
+    let (lines, names) = frame.levels(&rules);
+    nodes.extend(lines);
     let middle = frame.x(model.tuned.value);
     nodes.push(
         Node::classed("line", "fig-stem fig-intermediate").between((middle, TOP), (middle, LINE)),
     );
     nodes.extend(width(model));
     nodes.push(curve(model));
+    nodes.extend(names);
     nodes.extend(asked(model));
     if let Some(resistance) = &model.resistance {
         let text = ["dynamic resistance ", &resistance.text].concat();

@@ -93,8 +93,8 @@ pub(crate) fn of_part(part: &Part) -> Vec<&[Inline]> {
     match part {
         Part::Prose(block) => push_block(block, &mut runs),
         Part::Figure(figure) => {
-            runs.push(&figure.caption);
             runs.extend(figure.task.iter().map(|task| task.words.as_slice()));
+            runs.push(&figure.caption);
         }
         Part::Predict(predict) => {
             runs.push(&predict.question);

@@ -7,10 +7,9 @@ use anyhow::Context;
 use maud::{Markup, PreEscaped};
 
 impl Drawing<'_> {
-    /// A figure with its caption and task.
+    /// A figure with its task and caption, drawn in the order of the page.
     pub(super) fn figure(&self, figure: &Figure) -> anyhow::Result<Markup> {
         self.note_figure(&figure.input);
-        let caption = self.run(&figure.caption, Manner::LINE).into_string();
         let task_html = figure
             .task
             .as_ref()
@@ -20,6 +19,7 @@ impl Drawing<'_> {
             html,
             done: &task.done,
         });
+        let caption = self.run(&figure.caption, Manner::LINE).into_string();
         let context = || format!("the figure {} of {}", figure.name, self.lesson.slug);
         let input = figure.input(&self.givens).with_context(context)?;
         let markup = figures::markup(&figure.name, &input, &caption, task).with_context(context)?;

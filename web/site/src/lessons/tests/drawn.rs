@@ -328,13 +328,14 @@ fn one_lesson_leads_to_the_next() {
 }
 
 #[test]
-fn a_figure_stands_with_its_caption_and_task() {
+fn a_figure_stands_between_its_task_and_its_caption() {
     holds(
         &html("one"),
         &[
             "data-figure=\"frequency-line\" data-input=\"dial=1200 kHz&amp;if=470kHz&amp;side=above\"",
-            "The line.",
             "Move it.",
+            "class=\"drawing\"",
+            "The line.",
         ],
     );
 }
