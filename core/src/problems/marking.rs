@@ -10,12 +10,15 @@ use alloc::{
     string::{String, ToString},
 };
 
-use crate::units::{Kind, parse};
+use crate::units::{
+    Kind,
+    parse::{self, Reading},
+};
 
 use super::{
     diagnosis::{self, Typed},
     problem::{Answer, Choice, NumberAnswer, Part, Problem},
-    scope::shown,
+    scope::{shown, shown_in},
 };
 
 /// How an answer was judged.
@@ -49,7 +52,8 @@ impl Verdict {
 pub struct Marking {
     /// How it was judged.
     pub verdict: Verdict,
-    /// How it was read, `1.67 MHz`; none when it could not be read.
+    /// How a number was read, `1.67 MHz`, in the unit that came with it; none when it could
+    /// not be read.
     pub read_as: Option<String>,
     /// The mistake that fits, where one does.
     pub mistake: Option<NamedMistake>,
@@ -88,25 +92,19 @@ fn mark_choice(choices: &[Choice], chosen: &str) -> Marking {
     let Some(choice) = choices.iter().find(|choice| choice.id == chosen) else {
         return Marking::unclear("Pick one of the choices first.".into());
     };
-    let read_as = Some(choice.text.clone());
     if choice.right {
         return Marking {
             verdict: Verdict::Right,
-            read_as,
+            read_as: None,
             mistake: None,
             says: "Right.".into(),
         };
     }
-    let misconception = choice.misconception.clone();
-    Marking {
-        verdict: Verdict::Wrong,
-        read_as,
-        mistake: Some(NamedMistake {
-            id: choice.id.clone(),
-            misconception,
-        }),
-        says: choice.says.clone(),
-    }
+    Marking::mistaken(
+        &choice.id,
+        choice.misconception.as_ref(),
+        choice.says.clone(),
+    )
 }
 
 fn mark_number(answer: &NumberAnswer, typed: &str, unit_beside: Option<&str>) -> Marking {
@@ -120,18 +118,33 @@ fn mark_number(answer: &NumberAnswer, typed: &str, unit_beside: Option<&str>) ->
         value: reading.value,
         unit: reading.unit,
     };
-    let shown = shown(answer.kind, reading.value);
+    let read = echo(answer.kind, &reading);
     if reading.value <= 0.0 && answer.kind != Kind::Decibels {
-        let kind = answer.kind.with_article();
-        return Marking::unclear(format!(
-            "That was read as {shown}, and {kind} is above zero."
-        ));
+        return not_above_zero(answer.kind, reading.value, &read);
     }
     let marking = judged(answer, &typed, reading.other);
     Marking {
-        read_as: Some(shown),
+        read_as: Some(read),
         ..marking
     }
+}
+
+/// A number as it was read, in the unit that was typed or stood beside it.
+fn echo(kind: Kind, reading: &Reading) -> String {
+    let has_unit = !reading.unit.is_empty() && !reading.from_wavelength;
+    let in_its_unit = has_unit.then(|| shown_in(kind, reading.value, reading.unit));
+    let in_its_unit = in_its_unit.flatten();
+    in_its_unit.unwrap_or_else(|| shown(kind, reading.value))
+}
+
+/// A difference has a size, and a sign that is not asked for; nothing else is below zero.
+fn not_above_zero(kind: Kind, value: f64, read: &str) -> Marking {
+    let why = if value < 0.0 {
+        ". Only the size is asked: leave the sign off.".into()
+    } else {
+        format!(", and {} is above zero.", kind.with_article())
+    };
+    Marking::unclear(format!("That was read as {read}{why}"))
 }
 
 fn judged(answer: &NumberAnswer, typed: &Typed<'_>, other: Option<f64>) -> Marking {
@@ -155,7 +168,16 @@ fn right(answer: &NumberAnswer) -> Marking {
         verdict: Verdict::Right,
         read_as: None,
         mistake: None,
-        says: format!("Right: {}.", answer.text),
+        says: format!("Right: {}{}.", answer.text, as_asked(answer)),
+    }
+}
+
+/// Where the working comes to something finer: that the answer is given as closely as asked.
+fn as_asked(answer: &NumberAnswer) -> String {
+    if shown(answer.kind, answer.value) == answer.text {
+        String::new()
+    } else {
+        format!(", {}", answer.precision_text)
     }
 }
 

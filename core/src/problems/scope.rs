@@ -47,6 +47,12 @@ pub(super) fn shown(kind: Kind, value: f64) -> String {
     }
 }
 
+/// A number in a unit of the reader's or the family's own; none where there is no such unit.
+pub(super) fn shown_in(kind: Kind, value: f64, unit: &str) -> Option<String> {
+    let one = parse::value(kind, &format!("1 {unit}"), None).ok()?;
+    Some(display::text(Kind::Ratio, value / one) + " " + unit)
+}
+
 impl Value {
     /// As shown in a sentence: the unit the trade would use, at most seven figures.
     pub fn shown(&self) -> String {
@@ -125,11 +131,7 @@ impl Scope {
                 .contains(&figures)
                 .then(|| shown(kind, round_to_figures(value, figures)));
         }
-        let one = parse::value(kind, &format!("1 {form}"), None).ok()?;
-        Some(format!(
-            "{} {form}",
-            display::text(Kind::Ratio, value / one)
-        ))
+        shown_in(kind, value, form)
     }
 
     fn entry(&self, name: &str) -> Option<&Entry> {

@@ -21,18 +21,18 @@ fn mistake(marking: &Marking) -> Option<&str> {
 #[test]
 fn any_equivalent_is_right() {
     let problem = oscillator();
-    for typed in [
-        "1670 kHz",
-        "1.67 MHz",
-        "1,670 kHz",
-        "1 670 kc/s",
-        "1670000 Hz",
-        "1,67 MHz",
-        "1.67e6hz",
+    for (typed, read) in [
+        ("1670 kHz", "1670 kHz"),
+        ("1.67 MHz", "1.67 MHz"),
+        ("1,670 kHz", "1670 kHz"),
+        ("1 670 kc/s", "1670 kHz"),
+        ("1670000 Hz", "1670000 Hz"),
+        ("1,67 MHz", "1.67 MHz"),
+        ("1.67e6hz", "1670000 Hz"),
     ] {
         let marking = marked(&problem, typed);
         assert_eq!(marking.verdict, Verdict::Right, "{typed}");
-        assert_eq!(marking.read_as.as_deref(), Some("1670 kHz"), "{typed}");
+        assert_eq!(marking.read_as.as_deref(), Some(read), "{typed}");
         assert_eq!(marking.says, "Right: 1670 kHz.");
     }
     assert_eq!(
@@ -261,6 +261,40 @@ fn a_thousand_of_nothing_is_asked_back() {
             )
         );
     }
+}
+
+#[test]
+fn a_number_is_read_back_in_the_unit_beside_it() {
+    let marking = mark(&oscillator(), 0, "3345", Some("kHz"));
+    assert_eq!(marking.read_as.as_deref(), Some("3345 kHz"));
+    let marking = mark(&oscillator(), 0, "3.345", Some("MHz"));
+    assert_eq!(marking.read_as.as_deref(), Some("3.345 MHz"));
+}
+
+#[test]
+fn a_sign_is_not_asked() {
+    for (typed, says) in [
+        (
+            "-20",
+            "That was read as -20 kHz. Only the size is asked: leave the sign off.",
+        ),
+        (
+            "0",
+            "That was read as 0 kHz, and a frequency is above zero.",
+        ),
+    ] {
+        let marking = mark(&oscillator(), 0, typed, Some("kHz"));
+        assert_eq!(marking.verdict, Verdict::Unclear, "{typed}");
+        assert_eq!(marking.says, says);
+    }
+}
+
+#[test]
+fn what_the_working_rounds_is_told() {
+    assert_eq!(
+        marked(&swing(), "8.46").says,
+        "Right: 8.46, to three figures."
+    );
 }
 
 #[test]

@@ -221,7 +221,7 @@ pub(super) mod tests {
     fn the_reading_is_told_where_it_differs() {
         let mut desk = desk_of("oscillator-from-dial", 2, 5);
         let marking = desk.sitting().answer("0,9 MHz", None).unwrap();
-        assert_eq!(told(&marking, "0,9 MHz")[0], "Read as 900 kHz.");
+        assert_eq!(told(&marking, "0,9 MHz")[0], "Read as 0.9 MHz.");
         let marking = desk.sitting().answer("900kHz", None).unwrap();
         assert_eq!(told(&marking, "900kHz").len(), 1);
         let marking = desk.sitting().answer("", None).unwrap();
