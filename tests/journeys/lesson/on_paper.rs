@@ -6,7 +6,7 @@ use checks::{Engine, Visit, Window, journey};
 
 /// Folds, and what each holds.
 const FOLDS: [(&str, &[&str]); 3] = [
-    ("section.predict > details", &[".settled data", ".because"]),
+    ("section.predict > details", &[".right-choice", ".because"]),
     (
         "figure > details",
         &[".words", "table [data-quantity=oscillator]"],

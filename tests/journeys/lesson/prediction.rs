@@ -25,7 +25,7 @@ async fn is_settled(visit: &Visit) -> Result<()> {
     let expression: String = visit.script(settled).await?;
     let quantity = expression.split('?').next().unwrap_or_default();
     visit.shows(OUTCOME, quantity, &expression).await?;
-    let number = visit.text("section.predict .settled data").await?;
+    let number = visit.text("section.predict details data").await?;
     ensure!(!number.is_empty(), "the number is not to be seen");
     Ok(())
 }

@@ -9,6 +9,7 @@ use site::repository;
 use superhet::problems::problem::{Answer, NumberAnswer};
 use superhet::problems::{Level, Problem, ProblemCode, Registered, generate};
 use superhet::units::{Kind, display, parse};
+use thirtyfour::Key;
 
 /// Each lesson with the family whose problem stands in it.
 const PROBLEMS: [(&str, &str); 3] = [
@@ -62,7 +63,9 @@ fn in_another_unit(right: &NumberAnswer) -> Result<String> {
     let rounded =
         parse::value(right.kind, &right.text, None).map_err(|error| anyhow!("{error}"))?;
     Ok(match right.kind {
-        Kind::Frequency if right.text.ends_with(" kHz") => format!("{} MHz", rounded / 1e6),
+        Kind::Frequency if right.text.ends_with(" kHz") => {
+            format!("{:.4} MHz", rounded / 1e6)
+        }
         Kind::Frequency => format!("{} kHz", rounded / 1e3),
         _ => right.text.clone(),
     })
@@ -124,7 +127,8 @@ pub(crate) async fn worked(visit: &Visit, address: &str, family: &str) -> Result
         .await
         .with_context(|| said.clone())?;
     if typed != right.text {
-        let read = format!("Read as {}.", right.text);
+        // Read back in the unit that was typed.
+        let read = format!("Read as {}.", typed.replace("0 MHz", " MHz"));
         ensure!(said.contains(&read), "{typed:?} is told as {said:?}");
     }
     ensure!(tally(visit, family).await?[0] == 1, "not tallied as right");
@@ -214,4 +218,77 @@ async fn help_waits_for_an_attempt_and_another_one_follows() -> Result<()> {
         Ok(())
     })
     .await
+}
+
+/// Waits until all of an element is in the window.
+async fn comes_into_view(visit: &Visit, css: &str) -> Result<()> {
+    let inside = format!(
+        "const {{ top, bottom }} = document.querySelector('{css}').getBoundingClientRect(); \
+         return bottom > top && top >= 0 && bottom <= innerHeight"
+    );
+    visit.until(css, &inside).await
+}
+
+/// Puts what is pressed at the lower edge of the window, as it may stand when it is pressed.
+async fn at_the_foot(visit: &Visit, css: &str) -> Result<()> {
+    let put = format!(
+        "document.querySelector('{css}').scrollIntoView({{ block: 'end', behavior: 'instant' }})"
+    );
+    visit.script::<()>(&put).await
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn what_is_said_of_a_wrong_answer_comes_into_view_with_the_help() -> Result<()> {
+    let drawn = Drawn::of("oscillator-from-dial")?;
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            visit
+                .open(&format!("{SECOND}#problem={}", drawn.code))
+                .await?;
+            visit.ready().await?;
+            visit.type_into(BOX, "1 kHz").await?;
+            at_the_foot(&visit, BOX).await?;
+            visit.press(Key::Enter).await?;
+            comes_into_view(&visit, MARKING).await?;
+            ensure!(visit.focused(BOX).await?, "the focus went elsewhere");
+            comes_into_view(&visit, "section.problem .desk .help").await?;
+            let hint = "section.problem .desk [data-do=hint]";
+            visit.tab_to(hint).await?;
+            at_the_foot(&visit, hint).await?;
+            visit.press(Key::Enter).await?;
+            comes_into_view(&visit, "section.problem .desk .hints li").await?;
+            comes_into_view(&visit, hint).await?;
+            ensure!(visit.focused(hint).await?, "the focus went elsewhere");
+            // What cannot be read is said in view too.
+            visit.type_into(BOX, "-20").await?;
+            at_the_foot(&visit, BOX).await?;
+            visit.press(Key::Enter).await?;
+            let said = "return document.querySelector('.desk .marking').textContent \
+                .includes('leave the sign off')";
+            visit.until("the sign is told", said).await?;
+            comes_into_view(&visit, MARKING).await
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_head_is_one_row_of_tabs_and_a_meaning_leads_back_below_the_edge() -> Result<()> {
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            visit.open(SECOND).await?;
+            let tops = "return [...document.querySelectorAll('.tabs a')] \
+                .map((tab) => tab.getBoundingClientRect().top)";
+            let tops: Vec<f64> = visit.script(tops).await?;
+            ensure!(tops.iter().all(|top| *top == tops[0]), "{tops:?}");
+            visit.ready().await?;
+            visit.click(".meanings a.back").await?;
+            let low = "const used = document.querySelector(location.hash); \
+                return used && used.getBoundingClientRect().top > 80";
+            visit.until("the sentence is in view", low).await
+        })
+        .await?;
+    }
+    Ok(())
 }

@@ -40,7 +40,9 @@ async fn a_prediction_is_told_once_and_its_outcome_only_then() -> Result<()> {
             ensure!(told.is("group", &said), "{told:?} for {said:?}");
             ensure!(visit.spoken().await?.is_empty(), "said by a region as well");
             are_hidden(&visit, &[commit]).await?;
-            let outcome = visit.is_in_tree("section.predict details .settled").await?;
+            let outcome = visit
+                .is_in_tree("section.predict details .right-choice")
+                .await?;
             ensure!(outcome != Some(false), "the outcome is not told of");
             visit.press(Key::Tab).await?;
             let stays = "return document.activeElement.closest('section.predict') !== null";

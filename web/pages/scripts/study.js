@@ -53,6 +53,16 @@ function handOver(address, text, reason) {
   if (bottom < 0) scrollBy({ top: place().bottom - bottom, behavior: "instant" });
 }
 
+// What came just now is brought into view, from the head of one element to the foot of another: the
+// head if not all of it fits. A keyboard on the screen hides the page beneath it.
+function bringIntoView(from, to) {
+  const { offsetTop, height } = window.visualViewport ?? { offsetTop: 0, height: innerHeight };
+  const above = from.getBoundingClientRect().top - offsetTop - 16;
+  const below = to.getBoundingClientRect().bottom - offsetTop - height + 16;
+  const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  scrollBy({ top: Math.min(above, Math.max(below, 0)), behavior: still ? "instant" : "smooth" });
+}
+
 // Each problem is told of when the reader is two screens away from it. Those that are as near
 // from the start are waited for.
 async function watchProblems() {

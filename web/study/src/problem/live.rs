@@ -6,8 +6,17 @@ use crate::dom::{Result, all, append, document, focus_on, made, one, prepend, re
 use crate::kept::{Kept, today_number};
 use superhet::problems::problem::{Answer, NumberAnswer};
 use superhet::problems::{Marking, Outcome, ProblemCode, Registered};
+use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlInputElement};
+
+#[wasm_bindgen]
+extern "C" {
+    /// Of `study.js`: brings what came just now into view, from the head of one element to the
+    /// foot of another; the head if not all of it fits.
+    #[wasm_bindgen(js_name = bringIntoView)]
+    fn bring_into_view(from: &Element, to: &Element);
+}
 
 /// A problem of the page.
 pub(crate) struct LiveProblem {
@@ -76,12 +85,13 @@ impl LiveProblem {
             }
             return show(&one(&self.place, ".after")?, true);
         };
-        let Some(part) = self.desk.state().problem().parts.get(current) else {
+        let parts = &self.desk.state().problem().parts;
+        let Some(part) = parts.get(current) else {
             return Ok(());
         };
         let block = made("div", "part", "")?;
         let id = [self.desk.family(), "-", &current.to_string()].concat();
-        block.set_inner_html(&paper::part(part, &id));
+        block.set_inner_html(&paper::part(part, &id, current, parts.len()));
         append(&one(&self.place, ".parts")?, &block)
     }
 
@@ -109,9 +119,14 @@ impl LiveProblem {
         self.say(&block, &marking, &typed, drawn)?;
         if marking.verdict.is_right() {
             self.finish(&block)?;
-            return read_out(&one(&block, ".marking")?);
+            let said = one(&block, ".marking")?;
+            read_out(&said)?;
+            bring_into_view(&said, &self.place);
+            return Ok(());
         }
-        self.offer_help(&block)
+        self.offer_help(&block)?;
+        bring_into_view(&one(&block, ".marking")?, &block);
+        Ok(())
     }
 
     /// How the problem was done; none until it is.
@@ -211,6 +226,7 @@ impl LiveProblem {
             append(&list, &made("li", "", hint)?)?;
         }
         self.offer_help(&block)?;
+        bring_into_view(&one(&list, "li:last-child")?, &block);
         if !self.desk.state().may_hint() {
             focus_on(&one(&block, "[data-do=show]")?)?;
         }

@@ -40,7 +40,7 @@ const TRIAL: &str = trial(env!("CARGO_PKG_VERSION_MAJOR"));
 
 const fn trial(major: &str) -> &str {
     match major.as_bytes() {
-        b"0" => " (Trial: this link may change before version 1.0.)",
+        b"0" => " (trial until 1.0)",
         _ => "",
     }
 }
@@ -57,17 +57,19 @@ fn link(code: &str, set: &str) -> String {
     ]
     .concat();
     [
-        "<p class=\"again\">Keep this link to come back to this very problem, with the same numbers: ",
-        &href,
+        "<p class=\"again\">Its own link",
         TRIAL,
+        ": ",
+        &href,
         "</p>",
     ]
     .concat()
 }
 
-/// One part: the question, something to answer with, room for what is said.
-pub(super) fn part(part: &Part, id: &str) -> String {
+/// One part: which of how many, the question, something to answer with, room for what is said.
+pub(super) fn part(part: &Part, id: &str, place: usize, of: usize) -> String {
     [
+        &numbered(place, of),
         &question(
             part,
             id,
@@ -81,6 +83,16 @@ pub(super) fn part(part: &Part, id: &str) -> String {
         "<ol class=\"steps\" aria-label=\"The steps\" tabindex=\"-1\" hidden></ol>",
     ]
     .concat()
+}
+
+/// Which part of how many; nothing where there is only one.
+fn numbered(place: usize, of: usize) -> String {
+    if of < 2 {
+        return String::new();
+    }
+    let place = (place + 1).to_string();
+    let words = ["Part ", &place, " of ", &of.to_string()].concat();
+    ["<p class=\"slip-name\">", &words, "</p>"].concat()
 }
 
 /// The question of a part, what it is answered with, a button, and room for what is said. What
@@ -203,7 +215,8 @@ mod tests {
     #[test]
     fn a_number_is_asked_with_its_units() {
         let mut open = desk_of("oscillator-from-dial", 2, 5);
-        let html = part(&open.sitting().problem().parts[0], "q");
+        let html = part(&open.sitting().problem().parts[0], "q", 0, 1);
+        assert!(!html.contains("Part 1"), "{html}");
         assert!(html.contains("inputmode=\"decimal\""), "{html}");
         assert!(
             html.contains("aria-pressed=\"true\">kHz</button>"),
@@ -215,14 +228,21 @@ mod tests {
 
     #[test]
     fn a_link_is_on_trial_until_the_first_release() {
-        assert!(trial("0").contains("before version 1.0"));
+        assert!(trial("0").contains("until 1.0"));
         assert_eq!(trial("1"), "");
         let open = desk_of("oscillator-from-dial", 2, 5);
         let version = env!("CARGO_PKG_VERSION");
         assert_eq!(
-            desk(&open, MORE).contains("Trial:"),
+            desk(&open, MORE).contains("(trial"),
             version.starts_with("0.")
         );
+    }
+
+    #[test]
+    fn parts_are_counted_where_there_are_more() {
+        let mut open = desk_of("oscillator-from-dial", 2, 5);
+        let html = part(&open.sitting().problem().parts[0], "q", 1, 3);
+        assert!(html.starts_with("<p class=\"slip-name\">Part 2 of 3</p>"));
     }
 
     #[test]
@@ -239,7 +259,7 @@ mod tests {
         let text = text_of("oscillator-from-dial").replace("The", "<b>The</b>");
         let mut open = desk_with(&text, 2, 5);
         let problem = open.sitting().problem().clone();
-        let all = desk(&open, MORE) + &part(&problem.parts[0], "q");
+        let all = desk(&open, MORE) + &part(&problem.parts[0], "q", 0, 2);
         assert!(!all.contains("<b>"), "{all}");
     }
 }

@@ -7,6 +7,10 @@ use crate::lessons::lesson::Lesson;
 use crate::lessons::prose::plain;
 use maud::{Markup, html};
 
+/// From this lesson on readers know what an oscillator and an IF are, and can be asked for
+/// those of their own set.
+const KNOWS_A_SET: u32 = 3;
+
 /// One sentence for search engines: where the lesson stands and what it is for.
 pub(super) fn description(lesson: &Lesson) -> String {
     let goal = lesson
@@ -59,7 +63,10 @@ fn whose_numbers(drawing: &Drawing<'_>) -> Markup {
             p.numbers #numbers data-parts=(parts) data-styles=(links.asset("numbers.css"))
                 data-wasm=[(!portable).then(|| links.asset("numbers.wasm"))] {
                 "The numbers are those of the club’s own set. "
-                a href=(links.page("my-set/")) { "Have you one?" }
+                @if drawing.lesson.number >= KNOWS_A_SET {
+                    "Have you a set of your own? "
+                    a href=(links.page("my-set/")) { "Put its numbers in" }
+                }
             }
         }
     }

@@ -13,7 +13,7 @@
 //! | `data.number[data-kind]` | a number: `calc` with `data-quantity`, and `data-value` (SI), `given` with `data-given`, `fact` with `data-fact` |
 //! | `a.fact` | the way from a fact to its source |
 //! | `a.term`, `section.meanings dl` with `dt#term-…`, `a.back` | a term, its meaning, and the way back |
-//! | `section.predict` with `p.question`, `label.choice[data-right or data-belief]`, `details` with `p.settled`, `p.because` | a prediction; the program adds the button to commit with |
+//! | `section.predict` with `p.question`, `label.choice[data-right or data-belief]`, `details` with `p.right-choice`, `p.because` | a prediction; the program adds the button to commit with |
 //! | `section.worked` with three `div.example`: `p.ask`, `ol.steps`, `details.blank` | a worked example |
 //! | `section.misconception#misconception-…` with `p.belief` | a belief and its case |
 //! | `section.formula[data-formula] details` with `math` and `dl.letters` | a formula that can be skipped |

@@ -14,8 +14,7 @@ impl Drawing<'_> {
             .givens
             .work_out(&predict.settled_by)
             .map_err(|error| anyhow!(error))?;
-        let (answer, number) = (&settled.answer, self.count());
-        let title = superhet::catalogue::find(answer.name).map_or("", |entry| entry.title);
+        let number = self.count();
         Ok(html! {
             section.predict data-settled-by=(settled.expression) aria-labelledby={ "question-" (number) } {
                 p.slip-name { "What do you expect?" }
@@ -27,12 +26,6 @@ impl Drawing<'_> {
                 }
                 details {
                     summary { "See what happens" }
-                    p.settled {
-                        (title) ": "
-                        data.number value=(answer.value) data-kind="calc" data-quantity=(answer.name)
-                            data-value=(answer.value) { (self.settled(&answer.text)) }
-                        "."
-                    }
                     @for choice in predict.choices.iter().filter(|choice| choice.right) {
                         p.right-choice { "What happens: " (self.run(&choice.words, Manner::LINE)) }
                     }
@@ -40,12 +33,6 @@ impl Drawing<'_> {
                 }
             }
         })
-    }
-
-    /// The number that settles it, which no author typed.
-    fn settled<'t>(&self, text: &'t str) -> &'t str {
-        self.note_other_number();
-        text
     }
 
     fn choice(&self, choice: &Choice, number: usize, index: usize) -> Markup {

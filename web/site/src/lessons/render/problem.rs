@@ -40,7 +40,9 @@ impl Drawing<'_> {
 pub(crate) fn on_paper(problem: &Problem) -> Markup {
     html! {
         p.scene { (unbroken(&problem.scene)) }
-        @for part in &problem.parts {
+        @let parts = problem.parts.len();
+        @for (place, part) in (1..).zip(&problem.parts) {
+            @if parts > 1 { p.slip-name { "Part " (place) " of " (parts) } }
             p.question { (unbroken(&part.ask)) }
             @match &part.answer {
                 Answer::Number(number) => p.precision { "Answer " (unbroken(&number.precision_text)) "." },

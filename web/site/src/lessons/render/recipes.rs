@@ -187,15 +187,6 @@ impl Drawing<'_> {
         });
     }
 
-    /// Notes a number that no author typed.
-    pub(super) fn note_other_number(&self) {
-        self.notes
-            .borrow_mut()
-            .recipes
-            .numbers
-            .push(Number::default());
-    }
-
     /// Notes the figure that is drawn in its own unit.
     pub(super) fn note_figure(&self, pairs: &Pairs) {
         let mut notes = self.notes.borrow_mut();

@@ -201,7 +201,7 @@ fn a_prediction_is_complete_without_the_program() {
             "<label class=\"choice\" data-misconception=\"backwards\" data-belief=\"It runs backwards.\">\
              <input type=\"radio\" name=\"predict-1\" value=\"1\"><span>At <data",
             "<label class=\"choice\" data-right><input",
-            "<details><summary>See what happens</summary><p class=\"settled\">Oscillator frequency: <data",
+            "<details><summary>See what happens</summary><p class=\"right-choice\">What happens: At <data",
             ">1670 kHz</data>.</p>",
             "<p class=\"because\">It runs <data",
             ">above</data>.</p></details></section>",
