@@ -1,7 +1,7 @@
 //! The check before and after the course: both forms, told only at the end, and its picture.
 
 use crate::place;
-use crate::practice::content;
+use crate::practice::{at_the_top, content};
 use anyhow::{Context, Result, anyhow, ensure};
 use checks::{Engine, Visit, Window, journey};
 use serde_json::{Value, json};
@@ -37,6 +37,8 @@ async fn begin(visit: &Visit, content: &Content) -> Result<usize> {
     visit
         .element("#check-questions section:nth-child(12)")
         .await?;
+    at_the_top(visit, "#check-form-title").await?;
+    ensure!(!visit.element("#check").await?.is_displayed().await?);
     let scenes = "return [...document.querySelectorAll('#check-questions .scene')] \
         .map((scene) => scene.textContent.replaceAll('\\u00a0', ' '))";
     let scenes: Vec<String> = visit.script(scenes).await?;
@@ -85,6 +87,8 @@ async fn hand_in(visit: &Visit, open: &str) -> Result<()> {
         visit.script::<u32>(early).await? == 0,
         "told before the end"
     );
+    let button = visit.text("#check-hand-in").await?;
+    ensure!(button == "Hand it in as it is", "{button}");
     visit.click("#check-hand-in").await?;
     visit.element("#check-questions .steps").await?;
     visit.element("#check-result .check-picture").await?;
@@ -115,6 +119,12 @@ async fn both_forms_are_taken_and_the_third_time_waits() -> Result<()> {
             let right = "return document.querySelectorAll('#check-questions .is-right').length";
             ensure!(visit.script::<u32>(right).await? == 3);
             ensure!(visit.focused("#check-result-title").await?);
+            at_the_top(&visit, "#check-result-title").await?;
+            let closed = visit
+                .text("#check-questions section:nth-child(12) .marking")
+                .await?;
+            ensure!(closed.starts_with("Left open."), "{closed}");
+            ensure!(closed.contains("The answer: "), "{closed}");
             visit.accessible().await?;
 
             // The second waits for the last lesson.
@@ -128,7 +138,7 @@ async fn both_forms_are_taken_and_the_third_time_waits() -> Result<()> {
             let second = begin(&visit, &content).await?;
             ensure!(second != first, "the same form again");
             answer(&visit, &content, second, 11).await?;
-            hand_in(&visit, "unit): 12.").await?;
+            hand_in(&visit, "Left open: 12.").await?;
             ensure!(marks(&visit, "full").await? == 14 && marks(&visit, "open").await? == 10);
             let said = visit.text("#check-said").await?;
             for words in [
@@ -195,7 +205,7 @@ async fn what_was_answered_outlives_a_reload_until_it_is_handed_in() -> Result<(
             let after = given(&visit).await?;
             ensure!(after == before, "{before:?} came back as {after:?}");
             visit.accessible().await?;
-            hand_in(&visit, "unit): 4, 5").await?;
+            hand_in(&visit, "Left open: 4, 5").await?;
             ensure!(marks(&visit, "full").await? == 3);
             ensure!(unfinished(&visit).await?.is_none(), "kept for ever");
             Ok(())

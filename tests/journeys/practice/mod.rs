@@ -4,7 +4,7 @@ mod own_set;
 mod paper;
 mod round;
 
-use anyhow::{Context, Result, anyhow};
+use anyhow::{Context, Result, anyhow, ensure};
 use checks::Visit;
 use serde_json::{Value, json};
 use site::content::Content;
@@ -33,6 +33,13 @@ async fn with_notebook(visit: &Visit, problems: Value, ticked: &[&str]) -> Resul
         .browser
         .execute(write, vec![json!(notebook.to_string())])
         .await?;
+    Ok(())
+}
+
+/// A heading stands at the top of the window, with all that follows it beneath.
+pub(crate) async fn at_the_top(visit: &Visit, heading: &str) -> Result<()> {
+    let place = visit.place(heading).await?;
+    ensure!((0.0..=24.0).contains(&place.top), "{heading}: {place:?}");
     Ok(())
 }
 

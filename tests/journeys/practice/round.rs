@@ -1,7 +1,7 @@
 //! A round by keyboard alone, how the standing of a family moves, what is due, and the
 //! notebook's tallies.
 
-use super::{DESK, PAGE, Right, content, lying_open, open, right, with_notebook};
+use super::{DESK, PAGE, Right, at_the_top, content, lying_open, open, right, with_notebook};
 use crate::lesson::problem::tally;
 use crate::place;
 use anyhow::{Context, Result, anyhow, ensure};
@@ -90,7 +90,7 @@ async fn a_round_is_worked_by_keys_alone() -> Result<()> {
             ensure!(visit.focused("#round-end-title").await?);
             let said = visit.text("#round-said").await?;
             ensure!(
-                said.matches("Right alone; comes back on").count() == 6,
+                said.matches("Right, without help; comes back on").count() == 6,
                 "{said}"
             );
             visit.no_sideways_scroll().await?;
@@ -156,7 +156,36 @@ async fn a_family_moves_on_its_ladder() -> Result<()> {
             visit.click("#round-problem [data-do=next]").await?;
             let said = visit.text("#round-said").await?;
             ensure!(said.contains("Its working was shown"), "{said}");
+            let sum = visit.text("#round-sum").await?;
+            ensure!(sum == "0 of 1 right.", "{sum}");
             Ok(())
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn each_problem_begins_at_the_top_and_another_round_follows() -> Result<()> {
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            open(&visit, PAGE).await?;
+            visit.click("#begin").await?;
+            visit.element(&format!("{DESK} [type=submit]")).await?;
+            at_the_top(&visit, "#round-title").await?;
+            visit.click("#round-leave").await?;
+            let second = "return document.getElementById('round-title').textContent \
+                .startsWith('Problem 2') && document.querySelector('.desk [type=submit]') !== null";
+            visit.until("the second is there", second).await?;
+            at_the_top(&visit, "#round-title").await?;
+            visit.click("#round [data-do=stop]").await?;
+            at_the_top(&visit, "#round-end-title").await?;
+            ensure!(visit.text("#round-sum").await? == "0 of 1 right.");
+            visit.in_view("#round-again").await?;
+            visit.accessible().await?;
+            visit.click("#round-again").await?;
+            visit.element(&format!("{DESK} [type=submit]")).await?;
+            at_the_top(&visit, "#round-title").await
         })
         .await?;
     }

@@ -93,7 +93,7 @@ async fn the_check_is_told_from_start_to_result() -> Result<()> {
             visit.hears("button", "Hand it in").await?;
             let spoken = visit.spoken().await?;
             ensure!(
-                spoken.len() == 1 && spoken[0].contains("unit): 12."),
+                spoken.len() == 1 && spoken[0].contains("Left open: 12."),
                 "{spoken:?}"
             );
             visit.press(Key::Enter).await?;

@@ -59,10 +59,10 @@ pub fn asset(content: &Content, portable: bool) -> Result<Vec<u8>> {
 fn of_family(it: &Registered) -> OfFamily<'_> {
     let family = &it.family;
     let (mut shows, mut mistakes) = (Vec::new(), Vec::new());
-    for (id, says, belief) in wrongs(family) {
+    for (id, chosen, says, belief) in wrongs(family) {
         match belief {
             Some(belief) => shows.push((id, belief)),
-            None => mistakes.push((id, called(id, says))),
+            None => mistakes.push((id, called(id, chosen, says))),
         }
     }
     let id = &family.id;
@@ -73,29 +73,39 @@ fn of_family(it: &Registered) -> OfFamily<'_> {
     }
 }
 
-/// Every wrong answer of a family that has a name: its id, what is said, the belief.
-fn wrongs(family: &Family) -> impl Iterator<Item = (&str, &str, Option<&str>)> {
+/// Every wrong answer of a family that has a name: its id, the choice that was made, what is
+/// said, the belief.
+fn wrongs(family: &Family) -> impl Iterator<Item = (&str, &str, &str, Option<&str>)> {
     let mistakes = family.mistakes.iter();
-    let mistakes = mistakes.map(|it| (&it.id, &it.says, &it.misconception));
+    let mistakes = mistakes.map(|it| (&it.id, "", &it.says, &it.misconception));
     let options = family.parts.iter().flat_map(|part| &part.options);
-    let options = options.map(|it| (&it.id, &it.says, &it.misconception));
+    let options = options.map(|it| (&it.id, it.text.as_str(), &it.says, &it.misconception));
     mistakes
         .chain(options)
-        .map(|(id, says, belief)| (id.as_str(), says.as_str(), belief.as_deref()))
+        .map(|(id, chosen, says, belief)| (id.as_str(), chosen, says.as_str(), belief.as_deref()))
 }
 
-/// What a mistake is called in a list: the first sentence of what is said of it, where that
-/// speaks of no number of the problem; else its own name.
-fn called(id: &str, says: &str) -> String {
-    let end = says.find(". ").map_or(says.len(), |end| end + 1);
-    let sentence = &says[..end];
-    if sentence.contains('{') || sentence.is_empty() {
-        let words = id.replace('-', " ");
-        let (first, rest) = words.split_at(words.len().min(1));
-        format!("{}{rest}.", first.to_uppercase())
-    } else {
-        sentence.to_owned()
+/// What a mistake is called in a list that is read long afterwards: the choice, and what is
+/// said of it as far as that speaks of no number of the problem; else its own name.
+fn called(id: &str, chosen: &str, says: &str) -> String {
+    let said = unfilled(says);
+    match (unfilled(chosen), said) {
+        ("", "") => {
+            let words = id.replace('-', " ");
+            let (first, rest) = words.split_at(words.len().min(1));
+            format!("{}{rest}.", first.to_uppercase())
+        }
+        ("", said) => said.to_owned(),
+        (chosen, said) => format!("“{chosen}” {said}").trim_end().to_owned(),
     }
+}
+
+/// The sentences before the first that holds a slot.
+fn unfilled(text: &str) -> &str {
+    let Some(slot) = text.find('{') else {
+        return text;
+    };
+    text[..slot].rfind(". ").map_or("", |end| &text[..=end])
 }
 
 #[cfg(test)]
@@ -104,12 +114,16 @@ mod tests {
 
     #[test]
     fn a_mistake_is_called_by_a_sentence_without_slots() {
-        let says = "That is the IF. It is {if}.";
-        assert_eq!(called("the-if", says), "That is the IF.");
+        let says = "You added. That is the IF. It is {if}.";
+        assert_eq!(called("the-if", "", says), "You added. That is the IF.");
+        let says = "It is {side} the station.";
+        assert_eq!(called("wrong-side", "", says), "Wrong side.");
+        assert_eq!(called("two-ifs", "", "Two IFs"), "Two IFs");
+        let says = "They do so at the top.";
         assert_eq!(
-            called("wrong-side", "It is {side} the station."),
-            "Wrong side."
+            called("both", "Both are as good.", says),
+            "“Both are as good.” They do so at the top."
         );
-        assert_eq!(called("two-ifs", "Two IFs"), "Two IFs");
+        assert_eq!(called("both", "At {f}.", says), says);
     }
 }

@@ -1,10 +1,10 @@
 //! The check alive: twelve questions at once, told how they went only when all are handed in.
 
 use super::items::{self, Item};
-use super::offer::{GO_ON, left_open, offered, told};
-use super::part;
+use super::offer::{GO_ON, HAND_IN, left_open, offered, told};
 use super::unfinished::Unfinished;
-use crate::dom::{Result, all, by_id, focus_on, one, say, show};
+use super::{part, turn_to};
+use crate::dom::{Result, all, by_id, one, say, show};
 use crate::kept::{Kept, note, today_number};
 use crate::problem::{
     fetch_family, open_family, press_unit, pressed_unit, question, seed, tell, typed,
@@ -18,8 +18,8 @@ use web_sys::{Element, HtmlInputElement};
 /// The check, and the form that lies open.
 pub(super) struct Check {
     items: Vec<Item>,
-    /// The slug of the course's last lesson.
-    last_lesson: String,
+    /// The slugs of the course's lessons.
+    lessons: Vec<String>,
     form: Option<Form>,
     /// The questions of the form, as their families come.
     questions: Vec<Option<Problem>>,
@@ -42,7 +42,7 @@ impl Check {
         let lessons = crate::course::numbered(&text("course"));
         Ok(Self {
             items: items::read(&text("check-items")),
-            last_lesson: lessons.last().map(|it| it.0.clone()).unwrap_or_default(),
+            lessons: lessons.into_iter().map(|it| it.0).collect(),
             form: None,
             questions: Vec::new(),
             begun: begun()?,
@@ -53,8 +53,16 @@ impl Check {
 
     fn next(&self, kept: &Kept) -> Next {
         let notebook = kept.notebook();
-        let is_done = notebook.day_of(&self.last_lesson).is_some();
+        let last = self.lessons.last();
+        let is_done = last.is_some_and(|it| notebook.day_of(it).is_some());
         next(notebook.checks(), is_done, today_number(), seed())
+    }
+
+    /// How many lessons the reader has ticked.
+    fn ticked(&self, kept: &Kept) -> u32 {
+        let ticked = self.lessons.iter();
+        let ticked = ticked.filter(|it| kept.notebook().day_of(it).is_some());
+        u32::try_from(ticked.count()).unwrap_or_default()
     }
 
     /// What was begun, where it is what comes next.
@@ -74,7 +82,7 @@ impl Check {
             let begun = self.begun(next).is_some();
             let (says, button) = match begun {
                 true => (GO_ON.to_owned(), "Go on with it"),
-                false => (told(next), "Begin"),
+                false => (told(next, self.ticked(kept)), "Begin"),
             };
             say(&part("check-next")?, &says);
             say(&part("check-begin")?, button);
@@ -84,6 +92,7 @@ impl Check {
         for shown in ["check-begin", "check-how"] {
             show(&part(shown)?, begins)?;
         }
+        show(&part("check")?, !self.lies_open())?;
         let result = items::result(&self.items, kept.notebook().checks());
         show(&part("check-result")?, !result.is_empty())?;
         part("check-said")?.set_inner_html(&result);
@@ -175,11 +184,10 @@ impl Check {
         }
         part("check-questions")?.set_inner_html(&html);
         self.fill_in()?;
-        for gone in ["check-begin", "check-how"] {
-            show(&part(gone)?, false)?;
-        }
+        say(&part("check-hand-in")?, HAND_IN.0);
+        show(&part("check")?, false)?;
         show(&part("check-form")?, true)?;
-        focus_on(&part("check-form-title")?)
+        turn_to("check-form-title")
     }
 
     /// Puts back what was answered before the page was left.
@@ -237,6 +245,7 @@ impl Check {
         if !open.is_empty() && !self.warned {
             self.warned = true;
             say(&part("check-open")?, &open);
+            say(&part("check-hand-in")?, HAND_IN.1);
             return Ok(());
         }
         self.form = None;
@@ -249,7 +258,7 @@ impl Check {
         kept.change(|notebook| notebook.check(Taking { day, form, right }))?;
         self.tell(&slips, &marked)?;
         self.show(kept)?;
-        focus_on(&part("check-result-title")?)
+        turn_to("check-result-title")
     }
 
     /// Says under each question how it went, and how it is done.

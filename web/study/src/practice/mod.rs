@@ -34,6 +34,8 @@ mod unfinished;
 #[cfg(feature = "rounds")]
 mod words;
 
+#[cfg(feature = "practice")]
+use crate::dom::focus_on;
 use crate::dom::{Result, by_id};
 use crate::kept::Kept;
 use check::Check;
@@ -127,6 +129,15 @@ impl Practice {
             (None, None) => Ok(()),
         }
     }
+}
+
+/// Gives a heading the focus, and the top of the window.
+#[cfg(feature = "practice")]
+fn turn_to(heading: &str) -> Result<()> {
+    let heading = part(heading)?;
+    focus_on(&heading)?;
+    heading.scroll_into_view();
+    Ok(())
 }
 
 /// A part of the page by its id.

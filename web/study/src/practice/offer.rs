@@ -1,6 +1,7 @@
 //! What the check offers next, and what it says about that and about open questions. Pure.
 
 use crate::day;
+use crate::notebook::counted;
 use superhet::problems::Marking;
 use superhet::problems::before_after::{Form, Next, QUESTIONS};
 
@@ -16,9 +17,19 @@ pub(super) fn offered(next: Next) -> Option<Form> {
     }
 }
 
-/// What is said about what comes next.
-pub(super) fn told(next: Next) -> String {
+/// What stands on the button that hands it in, and once open questions were told.
+pub(super) const HAND_IN: (&str, &str) = ("Hand it in", "Hand it in as it is");
+
+/// What is said about what comes next to somebody with so many ticked lessons.
+pub(super) fn told(next: Next, ticked: u32) -> String {
     match next {
+        Next::Before(_) if ticked > 0 => [
+            "You have not taken it yet, and have ticked ",
+            &counted(ticked, "lesson"),
+            ". It counts as “before” all the same: guess where you must, and leave open what \
+             says nothing to you.",
+        ]
+        .concat(),
         Next::Before(_) => "You have not taken it yet. Before lesson 1 is the best time: guess \
              where you must, and leave open what says nothing to you."
             .to_owned(),
@@ -40,21 +51,27 @@ pub(super) fn told(next: Next) -> String {
     }
 }
 
-/// Which questions have no answer that can be read; nothing where all have.
+/// Which questions have no answer, and which none that can be read; nothing where all have.
 pub(super) fn left_open(marked: &[(Marking, String)]) -> String {
-    let places = (1..=QUESTIONS).zip(marked);
-    let open = places.filter(|(_, (marking, _))| !marking.verdict.is_attempt());
-    let open: Vec<String> = open.map(|(number, _)| number.to_string()).collect();
-    if open.is_empty() {
-        return String::new();
+    let listed = |words: &str, blank: bool| {
+        let places = (1..=QUESTIONS).zip(marked);
+        let open = places.filter(|(_, (marking, typed))| {
+            !marking.verdict.is_attempt() && typed.trim().is_empty() == blank
+        });
+        let open: Vec<String> = open.map(|(number, _)| number.to_string()).collect();
+        match open.is_empty() {
+            true => String::new(),
+            false => [words, &open.join(", "), ". "].concat(),
+        }
+    };
+    let open = [
+        listed("Left open: ", true),
+        listed("Not to be read (a number needs its unit): ", false),
+    ];
+    match open.concat() {
+        nothing if nothing.is_empty() => nothing,
+        open => [&open, "Fill in what you can, or hand it in as it is."].concat(),
     }
-    let list = open.join(", ");
-    [
-        "Without an answer that can be read (a number needs its unit): ",
-        &list,
-        ". Fill in what you can, or hand it in as it is.",
-    ]
-    .concat()
 }
 
 #[cfg(test)]
@@ -67,7 +84,10 @@ mod tests {
     fn what_is_offered_is_told() {
         assert_eq!(offered(Next::After(Form::Two)), Some(Form::Two));
         assert_eq!(offered(Next::FromDay(20_000)), None);
-        assert!(told(Next::FromDay(20_000)).contains("from 4 October 2024 on"));
+        assert!(told(Next::FromDay(20_000), 0).contains("from 4 October 2024 on"));
+        assert!(!told(Next::Before(Form::One), 0).contains("ticked"));
+        let late = told(Next::Before(Form::One), 4);
+        assert!(late.contains("ticked 4 lessons. It counts as “before”"));
     }
 
     #[test]
@@ -79,8 +99,11 @@ mod tests {
             says: String::new(),
         };
         let all = [Verdict::Unclear, Verdict::Wrong, Verdict::Unclear];
-        let all = all.map(|it| (marking(it), String::new()));
-        assert!(left_open(&all).contains("unit): 1, 3. "));
+        let mut all = all.map(|it| (marking(it), String::new()));
+        assert!(left_open(&all).starts_with("Left open: 1, 3. Fill"));
+        all[2].1 = "12".to_owned();
+        let says = "Left open: 1. Not to be read (a number needs its unit): 3. Fill";
+        assert!(left_open(&all).starts_with(says));
         assert_eq!(left_open(&all[1..2]), "");
     }
 }

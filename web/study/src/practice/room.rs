@@ -5,8 +5,8 @@ use super::kinds::Kinds;
 use super::names::Names;
 use super::own::OwnSet;
 use super::round::{Coming, Round};
-use super::{part, tallies, words};
-use crate::dom::{Result, all_of_page, by_id, focus_on, made, prepend, say, show};
+use super::{part, tallies, turn_to, words};
+use crate::dom::{Result, all_of_page, by_id, made, prepend, say, show};
 use crate::kept::{Kept, today_number};
 use crate::notebook::Notebook;
 use crate::problem::{Desk, LiveProblem, NEXT, fetch_family, open_family, seed};
@@ -150,7 +150,7 @@ impl Room {
         kept: &mut Kept,
     ) -> Result<bool> {
         match (what, button.id().as_str()) {
-            (_, "begin") => self.begin(kept)?,
+            (_, "begin" | "round-again") => self.begin(kept)?,
             ("next" | "leave", _) => self.go_on(kept)?,
             ("stop", _) => self.end(kept)?,
             _ => match &mut self.live {
@@ -212,12 +212,12 @@ impl Room {
             return Ok(());
         };
         self.live = None;
-        let title = part("round-title")?;
-        say(&title, &words::title(at, self.round.length()));
+        let title = words::title(at, self.round.length());
+        say(&part("round-title")?, &title);
         let place = part("round-problem")?;
         place
             .set_inner_html("<p class=\"soft\" role=\"status\">The problem is being fetched …</p>");
-        focus_on(&title)?;
+        turn_to("round-title")?;
         if let Some(kind) = self.kinds.all.get(coming.kind) {
             fetch_family(&kind.address);
         }
@@ -284,6 +284,11 @@ impl Room {
         if let Some(outcome) = self.live.take().and_then(|live| live.outcome()) {
             self.round.go_on(Some(outcome));
         }
+        let sum = match self.round.done() {
+            [] => "No problem was done.".to_owned(),
+            done => words::sum(done),
+        };
+        say(&part("round-sum")?, &sum);
         let said = words::end(self.round.done(), &self.kinds, kept.notebook());
         self.round = Round::default();
         part("round-problem")?.set_inner_html("");
@@ -292,7 +297,9 @@ impl Room {
         show(&part("round-end")?, true)?;
         show(&part("choose")?, true)?;
         self.show(kept)?;
-        focus_on(&part("round-end-title")?)
+        let more = self.chosen(kept)?.length() > 0;
+        show(&part("round-again")?, more)?;
+        turn_to("round-end-title")
     }
 
     /// Opens the problem that a link names, on the set behind it, if there is one; false

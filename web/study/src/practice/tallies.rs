@@ -73,21 +73,21 @@ fn item(line: &Line) -> String {
     } else {
         ("", "")
     };
-    let beside = match &line.of {
-        Some(title) => escape(title),
-        None => "a belief".to_owned(),
+    let (of, beside) = match &line.of {
+        Some(title) => (["<strong>", &escape(title), "</strong>"].concat(), ""),
+        None => (String::new(), " – a common belief that such answers fit"),
     };
     [
         "<li>",
         &drawn(line.times),
         "<div>",
+        &of,
         open,
         &escape(&line.called),
         close,
         "<small>",
         &times(line.times),
-        " – ",
-        &beside,
+        beside,
         "</small></div></li>",
     ]
     .concat()
@@ -153,9 +153,9 @@ mod tests {
         assert!(are_there(&notebook) && !are_there(&Notebook::default()));
         let html = markup(&kinds, &names, &notebook);
         let places = [
-            "“The IF moves.”<small>3 times",
-            "twice – The third",
-            "once – The first",
+            "“The IF moves.”<small>3 times – a common belief",
+            "The third</strong>You added.<small>twice",
+            "The first</strong>You added.<small>once",
         ];
         let places = places.map(|it| html.find(it).unwrap_or_else(|| panic!("{it}: {html}")));
         assert!(places.is_sorted(), "{html}");

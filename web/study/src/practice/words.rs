@@ -34,18 +34,30 @@ pub(super) fn title(at: usize, of: usize) -> String {
 /// How one problem was done.
 fn outcome(outcome: Option<Outcome>) -> &'static str {
     match outcome {
-        Some(Outcome::RightAlone) => "Right alone",
+        Some(Outcome::RightAlone) => "Right, without help",
         Some(Outcome::RightWithHelp) => "Right in the end",
         Some(Outcome::Shown) => "Its working was shown",
         None => "Left",
     }
 }
 
+/// "5 of 6 right, 4 of them without help."
+pub(super) fn sum(done: &[Done]) -> String {
+    let count = |outcome| done.iter().filter(|it| it.outcome == Some(outcome)).count();
+    let alone = count(Outcome::RightAlone);
+    let right = alone + count(Outcome::RightWithHelp);
+    let how = match alone {
+        _ if right == 0 => String::new(),
+        0 => ", with help".to_owned(),
+        _ if alone == right => ", without help".to_owned(),
+        _ => [", ", &alone.to_string(), " of them without help"].concat(),
+    };
+    let (right, all) = (right.to_string(), done.len().to_string());
+    [&right, " of ", &all, " right", &how, "."].concat()
+}
+
 /// The end of a round: each problem, how it was done and when its kind comes back.
 pub(super) fn end(done: &[Done], kinds: &Kinds, notebook: &Notebook) -> String {
-    if done.is_empty() {
-        return "<p>No problem was done.</p>".to_owned();
-    }
     let items: String = done.iter().map(|it| item(it, kinds, notebook)).collect();
     ["<ul class=\"round-list\">", &items, "</ul>"].concat()
 }
@@ -75,7 +87,7 @@ fn item(done: &Done, kinds: &Kinds, notebook: &Notebook) -> String {
 mod tests {
     use super::super::kinds::{Kinds, tests::KINDS};
     use super::super::round::Done;
-    use super::{begin, due, end, title};
+    use super::{begin, due, end, sum, title};
     use crate::notebook::Notebook;
     use superhet::problems::Outcome;
 
@@ -92,8 +104,23 @@ mod tests {
         let all = [done(1, Some(Outcome::RightAlone)), done(2, None)];
         let html = end(&all, &Kinds::read(KINDS), &notebook);
         // Three days after day 20 000, which is 4 October 2024.
-        let first = "The &lt;second&gt;</strong><span>Right alone; comes back on 7 October 2024.";
+        let first =
+            "The &lt;second&gt;</strong><span>Right, without help; comes back on 7 October 2024.";
         assert!(html.contains(first), "{html}");
         assert!(html.contains("The third</strong><span>Left."), "{html}");
+        let alone = done(1, Some(Outcome::RightAlone));
+        let helped = done(1, Some(Outcome::RightWithHelp));
+        for (all, says) in [
+            (&[][..], "0 of 0 right."),
+            (&[done(1, None)], "0 of 1 right."),
+            (&[alone, done(2, None)], "1 of 2 right, without help."),
+            (&[helped, helped], "2 of 2 right, with help."),
+            (
+                &[alone, helped, alone],
+                "3 of 3 right, 2 of them without help.",
+            ),
+        ] {
+            assert_eq!(sum(all), says);
+        }
     }
 }

@@ -105,9 +105,9 @@ fn meaning(site: &Site<'_>) -> Result<Markup> {
                 "have read and tried other things. Nobody has measured any effect of this course."
             }
             li {
-                "Twelve questions are few. Somebody who is right on each as often as not gets "
-                "anything from " (from) " to " (to) " of them on luck alone, in "
-                (usual_share()) " of 100 tries. One or two more or less means nothing."
+                "Twelve questions are few. Toss a coin for each, right or wrong, and in "
+                (usual_share()) " of 100 tries you have from " (from) " to " (to)
+                " right. One or two more or less means nothing."
             }
             li {
                 (guessed.0) " of the twelve give choices. Guessing alone gets about " (guessed.1)

@@ -122,6 +122,8 @@ fn end() -> Markup {
     html! {
         section #round-end hidden aria-labelledby="round-end-title" {
             h2 #round-end-title tabindex="-1" { "That is all for now" }
+            p #round-sum {}
+            div.buttons { button #round-again .main type="button" { "Another round" } }
             div #round-said {}
         }
     }
@@ -153,7 +155,7 @@ fn method() -> Markup {
         section aria-labelledby="method-title" {
             h2 #method-title { "When a problem comes back" }
             p {
-                "Each kind of problem stands in one of five boxes: done right alone on its day it "
+                "Each kind of problem stands in one of five boxes: done right without help on its day it "
                 "moves one box up, done after a wrong answer or with a hint one box down, with its "
                 "working shown back to the first, and from box to box it comes back after " (days) " days, always with "
                 "other numbers."
