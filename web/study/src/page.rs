@@ -180,7 +180,7 @@ impl Page {
     }
 
     fn input(&mut self, target: &Element) -> Result<()> {
-        self.practice.typed(target)?;
+        self.practice.input(target)?;
         let Some(input) = target.dyn_ref::<HtmlInputElement>() else {
             return Ok(());
         };

@@ -23,17 +23,25 @@ pub(super) struct Check {
     form: Option<Form>,
     /// The questions of the form, as their families come.
     questions: Vec<Option<Problem>>,
-    /// What this tab kept of it when the page was opened or the check begun.
-    begun: Option<Unfinished>,
     /// Whether the reader was told of the questions left open.
     warned: bool,
     /// Whether the reader was told that nothing can be kept.
-    told: bool,
+    told_unkept: bool,
 }
 
 impl Check {
-    /// Shows what comes next.
+    /// Reads what the page holds. Answers of this tab that cannot be read are told.
     pub(super) fn open() -> Result<Self> {
+        if let Err(damage) = Unfinished::on(&Tab) {
+            note(
+                &[
+                    "Your answers so far could not be read: ",
+                    damage,
+                    ". They are gone, and the check begins anew.",
+                ]
+                .concat(),
+            )?;
+        }
         let text = |id: &str| {
             by_id(id)
                 .and_then(|it| it.text_content())
@@ -45,9 +53,8 @@ impl Check {
             lessons: lessons.into_iter().map(|it| it.0).collect(),
             form: None,
             questions: Vec::new(),
-            begun: begun()?,
             warned: false,
-            told: false,
+            told_unkept: false,
         })
     }
 
@@ -65,11 +72,6 @@ impl Check {
         u32::try_from(ticked.count()).unwrap_or_default()
     }
 
-    /// What was begun, where it is what comes next.
-    fn begun(&self, next: Next) -> Option<&Unfinished> {
-        self.begun.as_ref().filter(|begun| begun.comes(next))
-    }
-
     /// Whether the questions are there to be answered.
     fn lies_open(&self) -> bool {
         self.form.is_some() && self.questions.iter().all(Option::is_some)
@@ -79,8 +81,7 @@ impl Check {
     pub(super) fn show(&self, kept: &Kept) -> Result<()> {
         let next = self.next(kept);
         if self.form.is_none() {
-            let begun = self.begun(next).is_some();
-            let (says, button) = match begun {
+            let (says, button) = match begun(next).is_some() {
                 true => (GO_ON.to_owned(), "Go on with it"),
                 false => (told(next, self.ticked(kept)), "Begin"),
             };
@@ -127,11 +128,11 @@ impl Check {
         let Some(drawn) = offered(next) else {
             return Ok(());
         };
-        let form = self.begun(next).map_or(drawn, |begun| begun.form);
+        let form = begun(next).map_or(drawn, |kept| kept.form);
         self.form = Some(form);
         self.warned = false;
         self.questions = vec![None; self.items.len()];
-        say(&part("check-coming")?, "The questions are being fetched …");
+        fetching(true, "The questions are being fetched …")?;
         for item in &self.items {
             fetch_family(&item.address);
         }
@@ -163,8 +164,7 @@ impl Check {
                     &why,
                     ". Begin again later.",
                 ];
-                say(&part("check-coming")?, &text.concat());
-                return Ok(());
+                return fetching(false, &text.concat());
             }
         }
         if self.lies_open() {
@@ -174,7 +174,7 @@ impl Check {
     }
 
     fn lay_out(&self) -> Result<()> {
-        say(&part("check-coming")?, "");
+        fetching(false, "")?;
         let mut html = String::new();
         for (place, problem) in self.questions.iter().flatten().enumerate() {
             let number = (place + 1).to_string();
@@ -186,18 +186,19 @@ impl Check {
         self.fill_in()?;
         say(&part("check-hand-in")?, HAND_IN.0);
         show(&part("check")?, false)?;
+        show(&part("check-hand-in")?, true)?;
         show(&part("check-form")?, true)?;
         turn_to("check-form-title")
     }
 
     /// Puts back what was answered before the page was left.
     fn fill_in(&self) -> Result<()> {
-        let Some(begun) = self.begun.as_ref().filter(|it| Some(it.form) == self.form) else {
+        let Some(kept) = kept_by_tab().filter(|it| Some(it.form) == self.form) else {
             return Ok(());
         };
         let slips = all(&part("check-questions")?, "section")?;
         for (item, slip) in self.items.iter().zip(&slips) {
-            if let Some((typed, unit)) = begun.answer(item) {
+            if let Some((typed, unit)) = kept.answer(item) {
                 answer(slip, typed, unit)?;
             }
         }
@@ -205,7 +206,7 @@ impl Check {
     }
 
     /// Something was typed or chosen.
-    pub(super) fn typed(&mut self, target: &Element) -> Result<()> {
+    pub(super) fn input(&mut self, target: &Element) -> Result<()> {
         if part("check-questions")?.contains(Some(target)) {
             self.keep()?;
         }
@@ -221,10 +222,10 @@ impl Check {
             Ok((typed(slip)?, unit))
         });
         let answers = answers.collect::<Result<Vec<_>>>()?;
-        if Unfinished::of(form, &self.items, answers).keep(&Tab) || self.told {
+        if Unfinished::of(form, &self.items, answers).keep(&Tab) || self.told_unkept {
             return Ok(());
         }
-        self.told = true;
+        self.told_unkept = true;
         note(
             "This browser keeps nothing for this site: what you answer lasts until you leave \
              this page.",
@@ -248,14 +249,13 @@ impl Check {
             say(&part("check-hand-in")?, HAND_IN.1);
             return Ok(());
         }
-        self.form = None;
-        self.begun = None;
-        Tab.remove(CHECK);
         let bits = marked.iter().enumerate();
         let right = bits.filter(|(_, (marking, _))| marking.verdict.is_right());
         let right = right.fold(0, |bits, (place, _)| bits | 1 << place);
         let day = today_number();
         kept.change(|notebook| notebook.check(Taking { day, form, right }))?;
+        self.form = None;
+        Tab.remove(CHECK);
         self.tell(&slips, &marked)?;
         self.show(kept)?;
         turn_to("check-result-title")
@@ -276,16 +276,24 @@ impl Check {
     }
 }
 
-/// What this tab keeps of a check that was begun.
-fn begun() -> Result<Option<Unfinished>> {
-    Unfinished::on(&Tab).or_else(|damage| {
-        let text = [
-            "Your answers so far could not be read: ",
-            damage,
-            ". They have been put aside in this tab, and the check begins anew.",
-        ];
-        note(&text.concat()).map(|()| None)
-    })
+/// What this tab keeps of a check now: nothing any more once everything was wiped.
+fn kept_by_tab() -> Option<Unfinished> {
+    Unfinished::on(&Tab).ok().flatten()
+}
+
+/// What this tab keeps, where it is what comes next.
+fn begun(next: Next) -> Option<Unfinished> {
+    kept_by_tab().filter(|kept| kept.comes(next))
+}
+
+/// Says how the questions come, and whether "Begin" does nothing until they are there.
+fn fetching(are_coming: bool, says: &str) -> Result<()> {
+    say(&part("check-coming")?, says);
+    let begin = part("check-begin")?;
+    match are_coming {
+        true => begin.set_attribute("aria-disabled", "true"),
+        false => begin.remove_attribute("aria-disabled"),
+    }
 }
 
 /// Answers a question as it was answered before.

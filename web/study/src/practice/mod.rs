@@ -94,8 +94,8 @@ impl Practice {
     }
 
     /// Something was typed or chosen.
-    pub(crate) fn typed(&mut self, target: &Element) -> Result<()> {
-        self.check.as_mut().map_or(Ok(()), |it| it.typed(target))
+    pub(crate) fn input(&mut self, target: &Element) -> Result<()> {
+        self.check.as_mut().map_or(Ok(()), |it| it.input(target))
     }
 
     /// A family has come, or the reason why it has not.

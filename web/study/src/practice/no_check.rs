@@ -25,7 +25,7 @@ impl Check {
     }
 
     /// Nothing is typed for it.
-    pub(super) fn typed(&mut self, _: &Element) -> Result<()> {
+    pub(super) fn input(&mut self, _: &Element) -> Result<()> {
         Ok(())
     }
 

@@ -15,8 +15,8 @@ use superhet::problems::before_after::{Form, Next, QUESTIONS};
 /// The version written.
 const VERSION: u32 = 1;
 /// The longest text that is read, in bytes. The most that is written is less: twelve answers
-/// of at most 80 letters (`maxlength` of the boxes), six bytes each where they are escaped,
-/// an address and a unit of a few dozen.
+/// of at most 80 UTF-16 units (`maxlength` of the boxes), three bytes of UTF-8 each at most, an
+/// address and a unit of a few dozen.
 const LONGEST: usize = 10_000;
 
 /// A check that was begun.
@@ -52,14 +52,13 @@ impl Unfinished {
         }
     }
 
-    /// What a shelf keeps. Something damaged is put aside, and said.
+    /// What a shelf keeps. Something damaged is thrown away, and said.
     pub(super) fn on(shelf: &impl Shelf) -> Result<Option<Self>, Damage> {
         let Some(text) = shelf.read(CHECK) else {
             return Ok(None);
         };
         let read = Self::read(&text);
-        if read.is_err() && !shelf.set_aside(CHECK) {
-            // There is no room for a copy, and nothing else can be done with it.
+        if read.is_err() {
             shelf.remove(CHECK);
         }
         read.map(Some)
@@ -180,7 +179,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_damaged_is_put_aside() {
+    fn what_is_damaged_is_thrown_away() {
         let many = ["[\"a\",1,\"\",\"\"]"; 13].join(",");
         let many = format!("{{\"version\":1,\"form\":1,\"answers\":[{many}]}}");
         for text in [
@@ -196,14 +195,8 @@ mod tests {
             let board = Board::default();
             board.write(CHECK, text);
             assert!(Unfinished::on(&board).is_err(), "{text}");
-            assert_eq!(board.read("check:set-aside").as_deref(), Some(text));
-            assert_eq!(Unfinished::on(&board), Ok(None));
+            assert_eq!(Unfinished::on(&board), Ok(None), "it is not read for ever");
         }
-        let full = Board::default();
-        full.write(CHECK, "{");
-        full.full.set(true);
-        assert!(Unfinished::on(&full).is_err());
-        assert_eq!(Unfinished::on(&full), Ok(None), "it is not read for ever");
     }
 
     /// A text may hold little more than it says, several times over while it is read.
