@@ -84,7 +84,8 @@ pub fn unbroken(text: &str) -> String {
     whole
 }
 
-/// The text with its slots filled; an error names the slot that could not be.
+/// The text with its slots filled; an error names the slot that could not be. Apostrophes
+/// come out as printers set them, as in the lessons, whatever key the author pressed.
 pub fn fill(text: &str, scope: &Scope) -> Result<String, String> {
     let mut filled = String::with_capacity(text.len());
     for piece in pieces(text)? {
@@ -105,7 +106,7 @@ pub fn fill(text: &str, scope: &Scope) -> Result<String, String> {
             }
         }
     }
-    Ok(filled)
+    Ok(filled.replace('\'', "’"))
 }
 
 #[cfg(test)]
@@ -145,6 +146,7 @@ mod tests {
             ("{oscillator:MHz}", "1.66917 MHz"),
             ("{dial:kHz}", "1199.17 kHz"),
             ("{ratio:3} times", "8.46 times"),
+            ("The set's dial: {dial}.", "The set’s dial: 250 m."),
             ("No slot.", "No slot."),
             ("", ""),
         ] {
