@@ -1,10 +1,11 @@
 // Only in journeys: notes what a screen reader is told by the live regions of the page in view,
-// each time one of them gets words, by the rules of WAI-ARIA 1.2 (aria-live, aria-atomic).
+// each time one of them gets words, by the rules of WAI-ARIA 1.2 (aria-live, aria-atomic); an
+// output element is such a region by itself.
 "use strict";
 
 if (!window.journeySpoken) {
   window.journeySpoken = [];
-  const LIVE = "[role=status], [role=alert], [role=log], [aria-live]";
+  const LIVE = "[role=status], [role=alert], [role=log], [aria-live], output";
   const near = (node) => (node instanceof Element ? node : node.parentElement);
   const words = (node) => (node instanceof Element ? node.innerText : node.data).trim();
 

@@ -185,6 +185,15 @@ fn check_part(part: &PartForm, place: &[Place], faults: &mut Faults) {
         faults.text(&option.text, &[&place[..], &[Place::Key("text")]].concat());
         faults.text(&option.says, &[&place[..], &[Place::Key("says")]].concat());
     }
+    if let Some(set_on) = &part.set_on {
+        faults.text(&set_on.caption, &within("set-on"));
+        if set_on.label.trim().is_empty() {
+            faults.push(&within("set-on"), "the slider has no label");
+        }
+        if part.asks.is_none() {
+            faults.push(&within("set-on"), "a choice is not set on a figure");
+        }
+    }
     let one_of_two = match &part.asks {
         Some(_) => part.precision.is_some() && part.options.is_empty(),
         None => part.precision.is_none() && part.mistakes.is_empty() && part.options.len() > 1,

@@ -147,7 +147,7 @@ fn check_mistakes(form: &PartForm, parts: &[&Part], place: &[Place], faults: &mu
     }
 }
 
-/// The stops of a handle are whole multiples of what is asked, and it begins among them.
+/// The stops of a slider are whole multiples of what is asked, and it begins among them.
 fn check_stops(form: &PartForm, parts: &[&Part], place: &[Place], faults: &mut Faults) {
     let (Some(set_on), Some(part)) = (&form.set_on, parts.first()) else {
         return;
@@ -156,8 +156,11 @@ fn check_stops(form: &PartForm, parts: &[&Part], place: &[Place], faults: &mut F
         return;
     };
     if let Some((key, says)) = set_on::fault(set_on, number.kind, &number.precision) {
-        let place = [place, &[Place::Key("set-on"), Place::Key(key)]].concat();
-        faults.push(&place, says);
+        let within: &[Place] = match key {
+            "precision" => &[Place::Key(key)],
+            _ => &[Place::Key("set-on"), Place::Key(key)],
+        };
+        faults.push(&[place, within].concat(), says);
     }
 }
 
@@ -171,7 +174,8 @@ fn gives_away(family: &Family, problem: &Problem) -> Option<String> {
             given_away.push(entry.name.replace('-', " "));
             given_away.push(entry.title.into());
         }
-        for text in [&problem.scene, &part.ask] {
+        let label = form.set_on.as_ref().map(|set_on| &set_on.label);
+        for text in [&problem.scene, &part.ask].into_iter().chain(label) {
             if let Some(name) = given_away.iter().find(|name| names(text, name)) {
                 return Some(format!("{text:?} names what is asked: {name:?}"));
             }

@@ -69,6 +69,18 @@ pub(super) fn slip(answer: &NumberAnswer, typed: &Typed<'_>) -> Option<Marking> 
         .or_else(|| other_unit(answer, typed))
 }
 
+/// A stop or two beside the right one, where the answer is set on a figure: the hand or a
+/// rounding, hardly the way.
+pub(super) fn near(answer: &NumberAnswer, set: f64) -> Option<Marking> {
+    let stop = answer.precision.round(answer.value);
+    let away = libm::fabs(set - stop) / answer.precision.last_place(stop);
+    (answer.set_on.is_some() && away < 2.5).then(|| {
+        Marking::wrong(
+            "That is very near. Work the last figures out once more, and set it to the very stop.",
+        )
+    })
+}
+
 /// kHz for MHz, pF for nF: the digits are right and the unit is not.
 fn thousand_times(answer: &NumberAnswer, typed: &Typed<'_>) -> Option<Marking> {
     if typed.unit.is_empty() {
@@ -103,7 +115,7 @@ fn decimal_point(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
 /// The right answer, rounded until it could be many others.
 fn rounded_away(answer: &NumberAnswer, typed: f64) -> Option<Marking> {
     let away = answer.precision.rounded_away(typed, answer.value);
-    // A handle's stops are all as fine as asked: another one is another answer.
+    // A slider's stops are all as fine as asked: another one is another answer.
     (away && answer.set_on.is_none()).then(|| {
         let says = format!(
             "That is rounded so far that it says too little. Answer {}.",
@@ -159,7 +171,10 @@ pub(super) fn comma(kind: Kind, typed: &Typed<'_>, other: f64) -> Marking {
 pub(super) fn unread(answer: &NumberAnswer, text: &str, refused: &ParseError) -> Marking {
     match refused.rule() {
         Rule::UnknownUnit => {}
-        Rule::Empty => return Marking::unclear("Give an answer first.".into()),
+        Rule::Empty if answer.set_on.is_some() => {
+            return Marking::unclear("Move the slider first.".into());
+        }
+        Rule::Empty => return Marking::unclear("Type an answer first.".into()),
         Rule::MissingUnit if !answer.unit_buttons.is_empty() => {
             let units = answer.unit_buttons.join(" or ");
             return Marking::unclear(format!(

@@ -156,20 +156,22 @@ pub struct PartForm {
     pub mistakes: Vec<String>,
 }
 
-/// A handle of a figure that stands at the answer when it is set right. It stops at whole
+/// A slider of a figure that stands at the answer when it is set right. It stops at whole
 /// multiples of what the part's precision asks for.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub struct SetOnForm {
     /// Name of the figure.
     pub figure: String,
-    /// The parameter that the handle sets.
-    pub handle: String,
+    /// The parameter that the slider sets.
+    pub parameter: String,
     /// What the question calls it, beside the slider.
     pub label: String,
-    /// The handle's lowest stop.
+    /// What the drawing shows, in the question's words.
+    pub caption: String,
+    /// The slider's lowest stop.
     pub from: String,
-    /// The handle's highest stop.
+    /// The slider's highest stop.
     pub to: String,
     /// Where it stands before the learner moves it.
     pub begin: String,

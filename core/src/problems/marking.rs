@@ -158,6 +158,7 @@ fn judged(answer: &NumberAnswer, typed: &Typed<'_>, other: Option<f64>) -> Marki
         .or_else(|| rounded(answer, typed.value))
         .or_else(|| diagnosis::named_rounded(answer, typed.value))
         .or_else(|| diagnosis::slip(answer, typed))
+        .or_else(|| diagnosis::near(answer, typed.value))
         .unwrap_or_else(|| {
             Marking::wrong("That is not the answer, and none of the mistakes known here leads to it. Take it step by step.")
         })

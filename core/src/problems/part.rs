@@ -74,9 +74,8 @@ impl Filling<'_> {
         let precision = precision(self.form, kind)
             .map_err(|trouble| trouble.at(&self.within(&[Key("precision")])))?;
         let rounded = precision.round(value);
-        let stops = self.stops(kind)?;
-        if let Some(stops) = &stops {
-            stops.take(rounded)?;
+        if let Some(stops) = self.stops(kind)? {
+            stops.lead_to(rounded, value, &precision)?;
         }
         self.scope.set(
             "answer",
@@ -89,11 +88,7 @@ impl Filling<'_> {
         for (entry, id) in self.form.mistakes.iter().enumerate() {
             let place = [Key("mistakes"), Entry(entry)];
             let mistake = self.mistake(id, kind);
-            let mistake = mistake.map_err(|trouble| trouble.at(&self.within(&place)))?;
-            mistakes.extend(mistake.filter(|mistake| {
-                let stop = precision.round(mistake.value);
-                stops.is_none_or(|stops| stops.reach(stop))
-            }));
+            mistakes.extend(mistake.map_err(|trouble| trouble.at(&self.within(&place)))?);
         }
         Ok(NumberAnswer {
             kind,
@@ -107,13 +102,14 @@ impl Filling<'_> {
         })
     }
 
-    /// The stops of the handle that the number is set with, where there is one.
+    /// The stops of the slider that the number is set with, where there is one.
     fn stops(&self, kind: Kind) -> Result<Option<Stops>, Trouble> {
         let form = self.form.set_on.as_ref();
         let stops = form.map(|form| Stops::read(form, kind)).transpose();
         stops.map_err(|trouble| trouble.at(&self.within(&[Key("set-on")])))
     }
 
+    /// The figure on which the number is set, where there is one.
     fn set_on(&self) -> Result<Option<Box<SetOn>>, Trouble> {
         let form = self.form.set_on.as_ref();
         let filled = form.map(|form| set_on::filled(form, &self.scope, &self.at).map(Box::new));

@@ -81,17 +81,19 @@ pub struct NumberAnswer {
     pub set_on: Option<Box<SetOn>>,
 }
 
-/// A handle of a figure that stands at the answer when it is set right.
+/// A slider of a figure that stands at the answer when it is set right.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SetOn {
     /// Name of the figure.
     pub figure: String,
-    /// The figure's parameters without the handle's, `f0=470 kHz&circuits=1`.
+    /// The figure's parameters without the slider's, `f0=470 kHz&circuits=1`.
     pub with: String,
-    /// The parameter that the handle sets.
-    pub handle: String,
+    /// The parameter that the slider sets.
+    pub parameter: String,
     /// What the question calls it.
     pub label: String,
+    /// What the drawing shows, in the question's words.
+    pub caption: String,
     /// Where it stands before the learner moves it, as the parameter takes it.
     pub begin: String,
 }

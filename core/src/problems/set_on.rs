@@ -1,4 +1,4 @@
-//! A number that is set on a figure: where the handle stops, and what it can stand at.
+//! A number that is set on a figure: where the slider stops, and what it can stand at.
 
 use alloc::{
     format,
@@ -20,7 +20,10 @@ use super::{
     text,
 };
 
-/// The stops of a handle, in the SI base unit.
+/// How far from its stop a value may lie, in steps. Half a step is as near to the next one.
+const NEAREST: f64 = 0.48;
+
+/// The stops of a slider, in the SI base unit.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Stops {
     from: f64,
@@ -29,7 +32,7 @@ pub(super) struct Stops {
 }
 
 impl Stops {
-    /// The handle's stops, as a family that was checked names them.
+    /// The slider's stops, as a family that was checked names them.
     pub(super) fn read(form: &SetOnForm, kind: Kind) -> Result<Self, Trouble> {
         let stop = |text: &str| {
             let value = parse::value(kind, text, None);
@@ -42,49 +45,55 @@ impl Stops {
         })
     }
 
-    /// Whether the handle can stand at a stop.
-    pub(super) fn reach(&self, stop: f64) -> bool {
+    /// Whether the slider can stand at a stop.
+    fn reaches(&self, stop: f64) -> bool {
         let beyond = |one: f64, other: f64| one > other && !close(one, other);
         !beyond(self.from, stop) && !beyond(stop, self.to)
     }
 
-    /// Refuses a draw whose answer the handle cannot be set to, or stands at already.
-    pub(super) fn take(&self, answer: f64) -> Result<(), Trouble> {
-        if self.reach(answer) && !close(answer, self.begin) {
+    /// Refuses a draw whose answer, a stop, the slider cannot be set to or stands at already,
+    /// or whose value lies between two stops, so that both would be as near.
+    pub(super) fn lead_to(
+        &self,
+        answer: f64,
+        value: f64,
+        precision: &Precision,
+    ) -> Result<(), Trouble> {
+        let away = libm::fabs(answer - value) / precision.last_place(value);
+        if self.reaches(answer) && !close(answer, self.begin) && away < NEAREST {
             return Ok(());
         }
-        let says = "the handle cannot be moved to the answer";
+        let says = "the slider cannot be moved to the answer";
         Err(Trouble::Refused(says.into()))
     }
 }
 
-/// What is wrong with the stops that a part names, with the key at fault.
+/// What is wrong with what a part says of its slider, with the key at fault.
 pub(super) fn fault(
     form: &SetOnForm,
     kind: Kind,
     precision: &Precision,
 ) -> Option<(&'static str, String)> {
     let Precision::Nearest { text: step, .. } = precision else {
-        let says = "a handle stops at whole multiples: the precision must be a nearest";
-        return Some(("figure", says.into()));
+        let says = "a slider stops at whole multiples: ask to a nearest one";
+        return Some(("precision", says.into()));
     };
-    for (key, text) in [
+    let stops = [
         ("from", &form.from),
         ("to", &form.to),
         ("begin", &form.begin),
-    ] {
-        match parse::value(kind, text, None) {
-            Err(refused) => return Some((key, refused.to_string())),
-            Ok(value) if !close(precision.round(value), value) => {
-                let says = format!("a handle stops at whole multiples of {step} (got {text})");
-                return Some((key, says));
-            }
-            Ok(_) => {}
-        }
+    ];
+    let off = stops.into_iter().find(|(_, text)| {
+        let value = parse::value(kind, text, None);
+        value.is_ok_and(|value| !close(precision.round(value), value))
+    });
+    if let Some((key, text)) = off {
+        let says = format!("a slider stops at whole multiples of {step} (got {text})");
+        return Some((key, says));
     }
     let stops = Stops::read(form, kind).ok()?;
-    let within = stops.from < stops.to && stops.reach(stops.begin);
-    let says = "a handle begins between its lowest stop and its highest";
+    let within = stops.from < stops.to && stops.reaches(stops.begin);
+    let says = "a slider begins between its lowest stop and its highest";
     (!within).then(|| ("begin", says.into()))
 }
 
@@ -96,11 +105,15 @@ pub(super) fn filled(form: &SetOnForm, scope: &Scope, part: &[Place]) -> Result<
         let at = [part, &[Key("set-on"), Key("with"), Entry(entry)]].concat();
         pairs.push(filled.map_err(|says| Trouble::faulty(says).at(&at))?);
     }
+    let caption = text::fill(&form.caption, scope);
+    let at = [part, &[Key("set-on"), Key("caption")]].concat();
+    let caption = caption.map_err(|says| Trouble::faulty(says).at(&at))?;
     Ok(SetOn {
         figure: form.figure.clone(),
         with: pairs.join("&"),
-        handle: form.handle.clone(),
+        parameter: form.parameter.clone(),
         label: form.label.clone(),
+        caption,
         begin: form.begin.clone(),
     })
 }
@@ -115,7 +128,7 @@ mod tests {
         generate, mark,
         problem::{Answer, NumberAnswer},
     };
-    use crate::problems::{Family, generate::GenerateError};
+    use crate::problems::{Family, Problem, generate::GenerateError};
 
     /// The trial family, its first question set on a figure.
     fn on_a_figure(set_on: &str) -> Family {
@@ -127,27 +140,29 @@ mod tests {
         ])
     }
 
-    const LINE: &str = "set-on = { figure = \"line\", handle = \"oscillator\", label = \"Runs at\", from = \"500 kHz\", \
+    const LINE: &str = "set-on = { figure = \"line\", parameter = \"oscillator\", \
+                        label = \"Runs at\", caption = \"A line.\", from = \"500 kHz\", \
                         to = \"2100 kHz\", begin = \"1000 kHz\", with = [\"if={if}\"] }\n";
 
-    fn number(family: &Family, seed: u32) -> NumberAnswer {
+    fn drawn(family: &Family, seed: u32) -> (Problem, NumberAnswer) {
         let problem = generate(family, Level::One, seed).unwrap();
-        match &problem.parts[0].answer {
-            Answer::Number(number) => number.clone(),
-            Answer::Choice(_) => panic!("a number is asked"),
-        }
+        let Answer::Number(number) = problem.parts[0].answer.clone() else {
+            panic!("a number is asked");
+        };
+        (problem, number)
     }
 
     #[test]
     fn the_figure_is_asked_for_with_this_draws_values() {
         let family = on_a_figure(LINE);
         assert_eq!(check::faults(&family), []);
-        let set_on = number(&family, 3).set_on.unwrap();
-        assert!(
-            ["if=455 kHz", "if=470 kHz"].contains(&set_on.with.as_str()),
-            "{set_on:?}"
-        );
-        assert_eq!(set_on.begin, "1000 kHz");
+        for seed in 0..20 {
+            let (problem, number) = drawn(&family, seed);
+            let set_on = number.set_on.unwrap();
+            let intermediate = &problem.givens[1].text;
+            assert_eq!(set_on.with, format!("if={intermediate}"));
+            assert_eq!(set_on.begin, "1000 kHz");
+        }
         let Answer::Number(plain) = &oscillator().parts[0].answer else {
             panic!("a number is asked");
         };
@@ -155,24 +170,25 @@ mod tests {
     }
 
     #[test]
-    fn what_the_handle_cannot_reach_is_neither_answer_nor_mistake() {
+    fn the_answer_is_never_beyond_the_ends_nor_where_it_stands() {
         let narrow = LINE.replace("500 kHz", "1000 kHz").replace("2100", "1500");
-        let family = on_a_figure(&narrow);
+        let (narrow, wide) = (on_a_figure(&narrow), on_a_figure(LINE));
+        let rounded = |family: &Family, seed| {
+            let (_, number) = drawn(family, seed);
+            number.precision.round(number.value)
+        };
+        let mut beyond = 0;
         for seed in 0..50 {
-            let number = number(&family, seed);
-            let answer = number.precision.round(number.value);
-            assert!((1e6..=1.5e6).contains(&answer), "{answer}");
-            assert!(answer != 1e6, "the handle stands there already");
-            for mistake in &number.mistakes {
-                let stop = number.precision.round(mistake.value);
-                assert!((1e6..=1.5e6).contains(&stop), "{mistake:?}");
-            }
+            let answer = rounded(&narrow, seed);
+            assert!(answer > 1e6 && answer <= 1.5e6, "{answer}");
+            beyond += u32::from(rounded(&wide, seed) > 1.5e6);
         }
-        let beyond = LINE
+        assert!(beyond > 10, "hardly any draw had to be thrown back");
+        let out_of_reach = LINE
             .replace("500 kHz", "100 kHz")
             .replace("2100", "300")
             .replace("1000", "200");
-        let refused = generate(&on_a_figure(&beyond), Level::One, 0).unwrap_err();
+        let refused = generate(&on_a_figure(&out_of_reach), Level::One, 0).unwrap_err();
         assert!(
             matches!(refused, GenerateError::NoDraw { .. }),
             "{refused:?}"
@@ -181,33 +197,35 @@ mod tests {
 
     #[test]
     fn a_stop_is_marked_as_a_stop() {
-        let family = on_a_figure(LINE);
-        let problem = generate(&family, Level::One, 3).unwrap();
-        let number = number(&family, 3);
+        let (problem, number) = drawn(&on_a_figure(LINE), 3);
         let right = number.precision.round(number.value) / 1e3;
-        for (stop, verdict) in [
-            (right, Verdict::Right),
-            (right + 5.0, Verdict::Wrong),
-            (right + 10.0, Verdict::Wrong),
+        for (stop, verdict, says) in [
+            (right, Verdict::Right, "Right"),
+            (right + 5.0, Verdict::Wrong, "very near"),
+            (right - 10.0, Verdict::Wrong, "very near"),
+            (right + 15.0, Verdict::Wrong, "none of the usual"),
         ] {
             let marking = mark(&problem, 0, &format!("{stop}"), Some("kHz"));
             assert_eq!(marking.verdict, verdict, "{stop}: {marking:?}");
-            let named = marking.mistake.map(|mistake| mistake.id);
-            assert_ne!(named.as_deref(), Some("rounded-away"), "{stop}");
+            assert!(marking.says.contains(says), "{stop}: {marking:?}");
+            assert_eq!(marking.mistake, None, "{stop}");
         }
         let unmoved = mark(&problem, 0, "", Some("kHz"));
         assert_eq!(unmoved.verdict, Verdict::Unclear);
-        assert_eq!(unmoved.says, "Give an answer first.");
+        assert_eq!(unmoved.says, "Move the slider first.");
     }
 
     #[test]
     fn slips_are_told() {
         for (from, to, says) in [
             ("500 kHz", "501 kHz", "whole multiples of 5 kHz"),
-            ("\"500 kHz\"", "\"500 m\"", "m"),
+            ("\"500 kHz\"", "\"500 pF\"", "pF"),
             ("2100", "400", "cannot be moved"),
             ("1000", "2200", "begins between"),
             ("{if}", "{iff}", "nothing is named"),
+            ("A line.", "A line of 3 MHz.", "must stand in a slot"),
+            ("Runs at", "", "no label"),
+            ("Runs at", "Oscillator", "names what is asked"),
         ] {
             let faults = check::faults(&on_a_figure(&LINE.replace(from, to)));
             assert!(
@@ -215,14 +233,17 @@ mod tests {
                 "{to}: {faults:?}"
             );
         }
-        let coarse = changed(&[(
-            "mistakes = [\"not-squared\"",
-            "set-on = { figure = \"a\", handle = \"b\", label = \"B\", from = \"1\", to = \"9\", begin = \"2\" }\nmistakes = [\"not-squared\"",
-        )]);
-        let faults = check::faults(&coarse);
-        assert!(
-            faults.iter().any(|fault| fault.says.contains("a nearest")),
-            "{faults:?}"
-        );
+        let small = "set-on = { figure = \"a\", parameter = \"b\", label = \"B\", \
+                     caption = \"A.\", from = \"1\", to = \"9\", begin = \"2\" }\n";
+        for (before, says) in [
+            ("mistakes = [\"not-squared\"", "ask to a nearest one"),
+            ("shuffle = true", "a choice is not set on a figure"),
+        ] {
+            let faults = check::faults(&changed(&[(before, &[small, before].concat())]));
+            assert!(
+                faults.iter().any(|fault| fault.says.contains(says)),
+                "{before}: {faults:?}"
+            );
+        }
     }
 }

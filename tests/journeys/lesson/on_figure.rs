@@ -5,7 +5,7 @@ use super::IMAGE;
 use super::problem::{Drawn, tally};
 use anyhow::{Context, Result, ensure};
 use checks::{Engine, Visit, Window, journey};
-use superhet::problems::problem::NumberAnswer;
+use superhet::problems::problem::{Mistake, NumberAnswer};
 use superhet::units::{display, parse};
 use thirtyfour::Key;
 
@@ -97,15 +97,29 @@ impl OnFigure<'_> {
         Ok(said)
     }
 
+    /// The mistakes that the slider can be set to.
+    async fn reachable(&self) -> Result<Vec<&Mistake>> {
+        let slider = ".on-figure input[type=range]";
+        let min: f64 = self.ask(slider, "Number(it.min)").await?;
+        let max: f64 = self.ask(slider, "Number(it.max)").await?;
+        let mut reachable = Vec::new();
+        for mistake in &self.answer.mistakes {
+            let stop = stop(self.answer, mistake.value)?;
+            reachable.extend((stop >= min && stop <= max).then_some(mistake));
+        }
+        ensure!(reachable.len() >= 3, "few mistakes can be made");
+        Ok(reachable)
+    }
+
     /// Once not set at all, once with every mistake, then rightly.
     async fn worked(&self) -> Result<()> {
         let said = self.mark().await?;
-        ensure!(said.contains("Give an answer first."), "{said}");
+        ensure!(said.contains("Move the slider first."), "{said}");
         ensure!(
             tally(self.visit, self.family).await?.is_null(),
             "nothing was set, and it counts"
         );
-        for mistake in &self.answer.mistakes {
+        for mistake in self.reachable().await? {
             let said = self.answered(mistake.value).await?;
             ensure!(said.contains(&mistake.says), "{}: {said}", mistake.id);
             let counted = &tally(self.visit, self.family).await?[4][&mistake.id];

@@ -1,6 +1,8 @@
 //! What a reader can move in a figure: native inputs, so that keyboard, touch and screen
 //! reader work as they do everywhere else.
 
+use crate::coordinate::thousandths;
+
 /// A handle of a figure.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Control {
@@ -73,6 +75,15 @@ impl Slider {
             unit,
             place: None,
         }
+    }
+}
+
+impl Slider {
+    /// Where it stands: the number and its unit, as the parameter takes them.
+    #[must_use]
+    pub fn stands(&self) -> String {
+        let text = [&thousandths(self.value), " ", self.unit].concat();
+        text.trim().to_owned()
     }
 }
 

@@ -60,13 +60,13 @@ mod plot;
 mod point;
 #[cfg(feature = "circuits")]
 mod resonance;
+mod setting;
 mod span;
 mod spread;
 #[cfg(feature = "responses")]
 mod spurious_map;
 mod svg;
 mod text_width;
-mod to_be_set;
 #[cfg(feature = "tracking")]
 mod tracking;
 mod tuning;
@@ -86,6 +86,6 @@ pub use input::Input;
 pub use markup::{Task, markup};
 pub use node::Node;
 pub use number::value;
+pub use setting::Setting;
 pub use svg::svg;
-pub use to_be_set::Setting;
 pub use view::{Cell, Quantity, Table, View};

@@ -101,7 +101,12 @@ fn write_task(out: &mut String, view: &View, task: Task<'_>) -> Result<(), Figur
 fn write_control(out: &mut String, control: &Control) {
     match &control.kind {
         ControlKind::Slider(slider) => {
-            let named = (control.parameter, control.label, control.text.as_str());
+            let named = Named {
+                parameter: control.parameter,
+                label: control.label,
+                text: &control.text,
+                described_by: "",
+            };
             write_slider(out, named, slider);
         }
         ControlKind::Choice { options, chosen } => {
@@ -127,12 +132,19 @@ fn write_control(out: &mut String, control: &Control) {
     }
 }
 
-/// A slider: its parameter, what it is called, and what is said of where it stands.
-pub(crate) fn write_slider(
-    out: &mut String,
-    (parameter, label, text): (&str, &str, &str),
-    slider: &Slider,
-) {
+/// What a slider is called, and what is said of where it stands.
+#[derive(Clone, Copy)]
+pub(crate) struct Named<'a> {
+    /// The parameter that it sets.
+    pub(crate) parameter: &'a str,
+    pub(crate) label: &'a str,
+    /// Where it stands, in words.
+    pub(crate) text: &'a str,
+    /// Id of what describes it; empty where nothing does.
+    pub(crate) described_by: &'a str,
+}
+
+pub(crate) fn write_slider(out: &mut String, named: Named<'_>, slider: &Slider) {
     match slider.place {
         Some(place) => {
             push(
@@ -147,8 +159,8 @@ pub(crate) fn write_slider(
         }
         None => out.push_str("<label class=\"slider\">"),
     }
-    push(out, &["<span>", &escape(label), "</span>"]);
-    push(out, &["<input type=\"range\" name=\"", parameter]);
+    push(out, &["<span>", &escape(named.label), "</span>"]);
+    push(out, &["<input type=\"range\" name=\"", named.parameter]);
     for (name, number) in [
         ("min", slider.min),
         ("max", slider.max),
@@ -161,10 +173,14 @@ pub(crate) fn write_slider(
     if !slider.unit.is_empty() {
         push(out, &["\" data-unit=\"", slider.unit]);
     }
-    push(out, &["\" aria-valuetext=\"", &escape(text), "\">"]);
+    if !named.described_by.is_empty() {
+        push(out, &["\" aria-describedby=\"", named.described_by]);
+    }
+    push(out, &["\" aria-valuetext=\"", &escape(named.text), "\">"]);
     if slider.place.is_none() {
-        let text = [&thousandths(slider.value), " ", slider.unit].concat();
-        push(out, &["<output>", &escape(text.trim()), "</output>"]);
+        // The slider says where it stands; an output would say it once more.
+        let stands = escape(&slider.stands());
+        push(out, &["<output aria-live=\"off\">", &stands, "</output>"]);
     }
     out.push_str("</label>");
 }

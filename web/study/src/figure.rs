@@ -4,8 +4,9 @@
 //! focus. Elements are looked up once, when the figure is brought alive.
 
 use crate::dom::{Result, all, one, say, show};
+use crate::drawing;
 use crate::task::Task;
-use figures::{Control, ControlKind, FigureError, Input, View, What};
+use figures::{Control, ControlKind, FigureError, Input, View};
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Element, HtmlElement, HtmlInputElement};
 
@@ -136,22 +137,14 @@ impl LiveFigure {
 
 impl Parts {
     fn find(root: &Element, view: &View) -> Result<Self> {
-        let keyed = all(root, "svg [data-key]")?
-            .into_iter()
-            .map(|element| {
-                (
-                    element.get_attribute("data-key").unwrap_or_default(),
-                    element,
-                )
-            })
-            .collect();
         let handles = view
             .controls
             .iter()
             .map(|control| Handle::find(root, control));
+        let drawing = one(root, "svg")?;
         Ok(Self {
-            drawing: one(root, "svg")?,
-            keyed,
+            keyed: drawing::keyed(&drawing)?,
+            drawing,
             cells: all(root, "tbody th, tbody td")?,
             words: one(root, ".words")?,
             says: one(root, ".figure-says")?,
@@ -170,18 +163,8 @@ impl Parts {
 
     /// Changes what differs between two views.
     fn apply(&self, old: &View, new: &View) -> Result<()> {
-        for change in figures::changes(old, new) {
-            let Some((_, element)) = self.keyed.iter().find(|(key, _)| key == change.key) else {
-                continue;
-            };
-            match change.what {
-                What::Attribute(name, value) => element.set_attribute(name, value)?,
-                What::Text(text) => element.set_text_content(Some(text)),
-            }
-        }
-        if old.title != new.title {
-            self.drawing.set_attribute("aria-label", &new.title)?;
-        }
+        let keyed = |key: &str| drawing::at(&self.keyed, key);
+        drawing::change(&self.drawing, (old, new), keyed)?;
         say(&self.words, &new.words);
         self.fill_table(old, new)?;
         for (handle, control) in self.handles.iter().zip(&new.controls) {

@@ -29,6 +29,7 @@ mod carrying;
 mod course;
 mod day;
 mod dom;
+mod drawing;
 mod figure;
 mod json;
 mod kept;

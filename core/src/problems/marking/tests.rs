@@ -60,8 +60,8 @@ fn any_equivalent_is_right() {
 #[test]
 fn what_cannot_be_read_is_no_attempt() {
     for (typed, says) in [
-        ("", "Give an answer first."),
-        ("   ", "Give an answer first."),
+        ("", "Type an answer first."),
+        ("   ", "Type an answer first."),
         (
             "abc",
             "A frequency starts with a number, such as 1200 kHz (got \"abc\").",

@@ -1,11 +1,11 @@
 //! Answers that are set on a figure, held against the figure.
 //!
-//! The core knows the stops that the family's file names; that the figure has such a handle,
-//! draws every answer and mistake, and stops where the file says, is seen here.
+//! The core knows the stops that the family's file names; that the figure has such a slider,
+//! stops where the file says, and draws the answers and mistakes of some draws, is seen here.
 
 use super::file::File;
 use crate::report::Report;
-use figures::{Control, ControlKind, Input, Slider};
+use figures::{Input, Setting, Slider};
 use superhet::problems::family::SetOnForm;
 use superhet::problems::fault::Place::{Entry, Key};
 use superhet::problems::precision::{Precision, close};
@@ -44,61 +44,59 @@ fn fault(family: &Family, part: &str, form: &SetOnForm) -> Option<String> {
 
 /// What the figure refuses of one drawn answer.
 fn refused(number: &NumberAnswer, form: &SetOnForm) -> Result<(), String> {
-    let Some(set_on) = &number.set_on else {
+    let (Some(set_on), Precision::Nearest { step, .. }) = (&number.set_on, &number.precision)
+    else {
         return Ok(());
     };
     let slider = slider(set_on, &set_on.begin)?;
-    stops_agree(&slider, number, form)?;
+    let ends = ends_agree(&slider, number.kind, form, *step)?;
     let answers = number.mistakes.iter().map(|mistake| mistake.value);
-    for value in answers.chain([number.value]) {
-        let stop = display::text(number.kind, number.precision.round(value));
-        self::slider(set_on, &stop)?;
+    let stops = answers.map(|value| number.precision.round(value));
+    let within = stops.filter(|stop| *stop >= ends.0 && *stop <= ends.1);
+    for stop in within.chain([number.precision.round(number.value)]) {
+        self::slider(set_on, &display::text(number.kind, stop))?;
     }
     Ok(())
 }
 
 /// The slider of the figure as it is drawn for a setting.
-fn slider(set_on: &SetOn, setting: &str) -> Result<Slider, String> {
+fn slider(set_on: &SetOn, stands: &str) -> Result<Slider, String> {
     let input = Input::parse(&set_on.with).map_err(|error| error.to_string())?;
-    let input = input.with(&set_on.handle, setting);
-    let view = figures::view(&set_on.figure, &input).map_err(|error| error.to_string())?;
-    let named = |control: &Control| control.parameter == set_on.handle;
-    match view.controls.into_iter().find(named).map(|it| it.kind) {
-        Some(ControlKind::Slider(slider)) => Ok(slider),
-        _ => Err(format!(
-            "the figure {} has no slider {:?}",
-            set_on.figure, set_on.handle
-        )),
-    }
+    let setting = Setting {
+        figure: &set_on.figure,
+        input: &input.with(&set_on.parameter, stands),
+        parameter: &set_on.parameter,
+        label: &set_on.label,
+        caption: &set_on.caption,
+        described_by: "",
+    };
+    let slider = setting.view().and_then(|view| setting.slider_of(&view));
+    slider.map_err(|error| error.to_string())
 }
 
-/// The slider must run from end to end in the steps that the answer is asked in.
-fn stops_agree(slider: &Slider, number: &NumberAnswer, form: &SetOnForm) -> Result<(), String> {
-    let Precision::Nearest { step, .. } = number.precision else {
-        return Err("an answer is set to the nearest whole multiple".to_owned());
-    };
+/// The slider's ends. It must run from one to the other in the steps that the answer is
+/// asked in.
+fn ends_agree(
+    slider: &Slider,
+    kind: Kind,
+    form: &SetOnForm,
+    step: f64,
+) -> Result<(f64, f64), String> {
+    let read = |text: &str| parse::value(kind, text, None).map_err(|refused| refused.to_string());
     let in_base = |parts: i32| {
-        let text = format!(
-            "{} {}",
-            f64::from(parts) / f64::from(slider.parts),
-            slider.unit
-        );
-        parse::value(number.kind, text.trim(), None).map_err(|refused| refused.to_string())
+        let number = f64::from(parts) / f64::from(slider.parts);
+        read(format!("{number} {}", slider.unit).trim())
     };
-    let read = |kind: Kind, text: &str| parse::value(kind, text, None).unwrap_or(f64::NAN);
-    for (parts, asked, what) in [
-        (slider.min, read(number.kind, &form.from), "lowest stop"),
-        (slider.max, read(number.kind, &form.to), "highest stop"),
-        (slider.step, step, "step"),
+    let (min, max) = (in_base(slider.min)?, in_base(slider.max)?);
+    for (found, asked, what) in [
+        (min, read(&form.from)?, "lowest stop"),
+        (max, read(&form.to)?, "highest stop"),
+        (in_base(slider.step)?, step, "step"),
     ] {
-        let found = in_base(parts)?;
         if !close(found, asked) {
-            let found = display::text(number.kind, found);
-            let asked = display::text(number.kind, asked);
-            return Err(format!(
-                "the slider\u{2019}s {what} is {found}, not {asked}"
-            ));
+            let (found, asked) = (display::text(kind, found), display::text(kind, asked));
+            return Err(format!("the slider's {what} is {found}, not {asked}"));
         }
     }
-    Ok(())
+    Ok((min, max))
 }

@@ -1,9 +1,11 @@
 //! The desk at which a reader works one problem after another of a family.
 
+use super::on_figure::can_draw;
 #[cfg(feature = "rounds")]
 use superhet::problems::generate_for_set;
+use superhet::problems::problem::Answer;
 use superhet::problems::{
-    Family, Level, Marking, Outcome, ProblemCode, Registered, Sitting, generate,
+    Family, Level, Marking, Outcome, Problem, ProblemCode, Registered, Sitting, generate,
 };
 
 /// A family and the problem of it that lies on the desk.
@@ -96,7 +98,7 @@ impl Desk {
     pub(crate) fn ask_of(&mut self, set: &[(&str, &str)], link: &str) -> Result<(), String> {
         let problem = self.sitting.problem();
         let drawn = generate_for_set(&self.family, problem.level, problem.seed, set);
-        self.sitting = Sitting::new(drawn.map_err(|error| error.to_string())?);
+        self.sitting = Sitting::new(as_answered(drawn.map_err(|error| error.to_string())?));
         link.clone_into(&mut self.set);
         Ok(())
     }
@@ -123,7 +125,17 @@ impl Desk {
 
 fn drawn(family: &Family, level: Level, seed: u32) -> Result<Sitting, String> {
     let problem = generate(family, level, seed).map_err(|error| error.to_string())?;
-    Ok(Sitting::new(problem))
+    Ok(Sitting::new(as_answered(problem)))
+}
+
+/// The problem with every answer typed that this program has no figure for.
+fn as_answered(mut problem: Problem) -> Problem {
+    for part in &mut problem.parts {
+        if let Answer::Number(number) = &mut part.answer {
+            number.set_on.take_if(|set_on| !can_draw(set_on));
+        }
+    }
+    problem
 }
 
 /// What is said about an answer: how it was read where that is not how it was typed,

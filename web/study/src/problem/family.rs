@@ -100,8 +100,9 @@ fn part(json: &Json) -> Option<PartForm> {
 fn set_on(json: &Json) -> Option<SetOnForm> {
     Some(SetOnForm {
         figure: text(json, "figure")?,
-        handle: text(json, "handle")?,
+        parameter: text(json, "parameter")?,
         label: text(json, "label")?,
+        caption: text(json, "caption")?,
         from: text(json, "from")?,
         to: text(json, "to")?,
         begin: text(json, "begin")?,

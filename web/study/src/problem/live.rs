@@ -4,7 +4,7 @@ use super::desk::{Desk, told};
 use super::{on_figure, paper};
 use crate::dom::{Result, all, append, document, focus_on, made, one, prepend, read_out, show};
 use crate::kept::{Kept, today_number};
-use superhet::problems::problem::{Answer, NumberAnswer};
+use superhet::problems::problem::{Answer, SetOn};
 use superhet::problems::{Marking, Outcome, ProblemCode, Registered};
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsValue};
@@ -115,8 +115,11 @@ impl LiveProblem {
                 notebook.done(family, outcome, today_number());
             }
         })?;
-        let drawn = marking.verdict.is_attempt() && self.draw(&block, Some(&typed))?;
-        self.say(&block, &marking, &typed, drawn)?;
+        let mut lines = told(&marking, &typed);
+        if self.follow(&block, &marking, &typed)? {
+            lines.push(on_figure::FOLLOWED.to_owned());
+        }
+        self.say(&block, &marking, &lines)?;
         if marking.verdict.is_right() {
             self.finish(&block)?;
             let said = one(&block, ".marking")?;
@@ -134,28 +137,33 @@ impl LiveProblem {
         self.desk.state().outcome()
     }
 
-    /// Draws a setting, or the right one, where the answer to the open part is set on a figure.
-    fn draw(&self, block: &Element, setting: Option<&str>) -> Result<bool> {
+    /// The open part's figure and its right setting, where its answer is set on one.
+    fn set_on(&self) -> Result<Option<(&SetOn, &str)>> {
         let place = all(&self.place, ".part")?.len().saturating_sub(1);
         let part = self.desk.state().problem().parts.get(place);
-        match part.map(|part| &part.answer) {
-            Some(Answer::Number(NumberAnswer {
-                set_on: Some(set_on),
-                text,
-                ..
-            })) => on_figure::draw(block, set_on, setting.unwrap_or(text)),
+        Ok(match part.map(|part| &part.answer) {
+            Some(Answer::Number(number)) => {
+                let set_on = number.set_on.as_deref();
+                set_on.map(|set_on| (set_on, number.text.as_str()))
+            }
+            _ => None,
+        })
+    }
+
+    /// Draws what was set, if the answer is set on a figure; says whether the drawing followed.
+    fn follow(&self, block: &Element, marking: &Marking, stands: &str) -> Result<bool> {
+        match self.set_on()? {
+            Some((set_on, _)) if marking.verdict.is_attempt() => {
+                on_figure::draw(block, set_on, stands)
+            }
             _ => Ok(false),
         }
     }
 
-    fn say(&self, block: &Element, marking: &Marking, typed: &str, drawn: bool) -> Result<()> {
+    fn say(&self, block: &Element, marking: &Marking, lines: &[String]) -> Result<()> {
         let said = one(block, ".marking")?;
-        let mut lines = told(marking, typed);
-        if drawn {
-            lines.push(on_figure::DRAWN.to_owned());
-        }
         said.set_class_name(paper::class_of(marking));
-        said.set_inner_html(&paper::marking(&lines));
+        said.set_inner_html(&paper::marking(lines));
         for input in all(block, "input[type=text]")? {
             let invalid = if marking.verdict.is_attempt() {
                 "false"
@@ -179,7 +187,7 @@ impl LiveProblem {
         for gone in all(block, ".help, [type=submit]")? {
             show(&gone, false)?;
         }
-        for input in all(block, "input, .unit-buttons button")? {
+        for input in all(block, "input, form button")? {
             input.set_attribute("disabled", "")?;
         }
         let done = all(&self.place, ".part")?.len();
@@ -195,6 +203,7 @@ impl LiveProblem {
     pub(crate) fn pressed(&mut self, what: &str, button: &Element, kept: &mut Kept) -> Result<()> {
         match what {
             "unit" => press_unit(button),
+            "down" | "up" => on_figure::step(button, what == "up"),
             "hint" => self.hint(),
             "show" => self.show_steps(kept),
             "another" => {
@@ -239,7 +248,9 @@ impl LiveProblem {
             if let Some(outcome) = self.outcome() {
                 kept.change(|notebook| notebook.done(self.desk.family(), outcome, today_number()))?;
             }
-            self.draw(&block, None)?;
+            if let Some((set_on, right)) = self.set_on()? {
+                on_figure::put_right(&block, set_on, right)?;
+            }
             self.finish(&block)?;
             focus_on(&one(&block, ".steps")?)?;
         }
@@ -279,7 +290,7 @@ pub(crate) fn typed(block: &Element) -> Result<String> {
     let input = inputs
         .first()
         .and_then(|input| input.dyn_ref::<HtmlInputElement>());
-    Ok(input.map(on_figure::setting).unwrap_or_default())
+    Ok(input.map(on_figure::held).unwrap_or_default())
 }
 
 /// The unit whose button is pressed.

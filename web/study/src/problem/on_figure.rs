@@ -2,7 +2,8 @@
 //! that follows once the setting has been marked.
 
 use crate::dom::{Result, one, say};
-use figures::{Input, Setting};
+use crate::drawing;
+use figures::{Input, Setting, View};
 use superhet::problems::problem::SetOn;
 use web_sys::{Element, HtmlInputElement};
 
@@ -10,68 +11,135 @@ use web_sys::{Element, HtmlInputElement};
 pub(super) const HOW: &str = "Set it with the slider. The drawing follows when it is marked.";
 
 /// Said behind a marking.
-pub(super) const DRAWN: &str = "The drawing has followed.";
+pub(super) const FOLLOWED: &str = "The drawing has followed.";
 
-/// What the answer is set with, as HTML. None where this program cannot draw the figure: the
-/// answer is typed then.
-pub(super) fn set_on(set_on: &SetOn) -> Option<String> {
-    let (drawing, slider) = with_setting(set_on, &set_on.begin, |setting| {
-        Some((setting.drawing().ok()?, setting.slider().ok()?))
+/// Whether this program can draw the figure; the answer is typed where it cannot.
+pub(super) fn can_draw(set_on: &SetOn) -> bool {
+    figures::group(&set_on.figure).is_some()
+}
+
+/// What the answer is set with, as HTML. `id` is the question's.
+pub(super) fn markup(set_on: &SetOn, id: &str) -> Option<String> {
+    let said = [id, "-said"].concat();
+    let figure = with_setting(set_on, &set_on.begin, |setting| {
+        let described = Setting {
+            described_by: &said,
+            ..setting
+        };
+        described.markup().ok()
     })?;
     Some(
         [
-            "<div class=\"on-figure\"><div class=\"drawn\">",
-            &drawing,
-            "</div>",
-            &slider,
-            "</div>",
+            "<div class=\"on-figure\" role=\"group\" aria-labelledby=\"",
+            id,
+            "\">",
+            &figure,
+            "<span class=\"one-stop\"><button type=\"button\" data-do=\"down\" \
+             aria-label=\"One stop down\">\u{2212}</button><button type=\"button\" \
+             data-do=\"up\" aria-label=\"One stop up\">+</button></span></div>",
         ]
         .concat(),
     )
 }
 
-/// Does something with the figure, its handle set so.
+/// Does something with the figure, set so.
 fn with_setting<T>(
     set_on: &SetOn,
-    setting: &str,
+    stands: &str,
     act: impl FnOnce(Setting<'_>) -> Option<T>,
 ) -> Option<T> {
     let input = Input::parse(&set_on.with).ok()?;
     act(Setting {
         figure: &set_on.figure,
-        input: &input.with(&set_on.handle, setting),
-        handle: &set_on.handle,
+        input: &input.with(&set_on.parameter, stands),
+        parameter: &set_on.parameter,
         label: &set_on.label,
+        caption: &set_on.caption,
+        described_by: "",
     })
 }
 
 /// A slider was moved: says where it stands now. Whatever is no such slider is let be.
 pub(crate) fn moved(slider: &HtmlInputElement) -> Result<()> {
-    let Some(label) = slider.closest(".on-figure .slider")? else {
+    if slider.closest(".on-figure")?.is_none() {
+        return Ok(());
+    }
+    slider.set_attribute("data-moved", "")?;
+    tell(slider, "off")
+}
+
+/// Moves the slider beside a button by one stop, which is read out: the slider has not the
+/// focus that would say it.
+pub(super) fn step(button: &Element, up: bool) -> Result<()> {
+    let Some(figure) = button.closest(".on-figure")? else {
         return Ok(());
     };
+    let slider = slider(&figure)?;
+    let step = js_sys::parse_float(&slider.step());
+    let away = if up { step } else { -step };
+    slider.set_value_as_number(slider.value_as_number() + away);
     slider.set_attribute("data-moved", "")?;
-    let setting = setting(slider);
-    say(&one(&label, "output")?, &setting);
-    slider.set_attribute("aria-valuetext", &setting)
+    tell(&slider, "polite")
+}
+
+fn slider(within: &Element) -> Result<HtmlInputElement> {
+    use wasm_bindgen::JsCast;
+    one(within, "input[type=range]")?
+        .dyn_into()
+        .map_err(Into::into)
+}
+
+/// Shows where a slider stands, and says it as politely as asked.
+fn tell(slider: &HtmlInputElement, live: &str) -> Result<()> {
+    let stands = held(slider);
+    if let Some(label) = slider.parent_element() {
+        let output = one(&label, "output")?;
+        output.set_attribute("aria-live", live)?;
+        say(&output, &stands);
+    }
+    slider.set_attribute("aria-valuetext", &stands)
 }
 
 /// What an input holds; where a slider stands, as it would be typed.
-pub(super) fn setting(input: &HtmlInputElement) -> String {
+pub(super) fn held(input: &HtmlInputElement) -> String {
     match input.get_attribute("data-unit") {
         Some(unit) => [&input.value(), " ", &unit].concat(),
         None => input.value(),
     }
 }
 
-/// Draws a setting in the part at `block`; says whether there is a drawing.
-pub(super) fn draw(block: &Element, set_on: &SetOn, setting: &str) -> Result<bool> {
+/// Draws a setting in the part at `block`; says whether there is a drawing that could follow.
+pub(super) fn draw(block: &Element, set_on: &SetOn, stands: &str) -> Result<bool> {
     let Some(drawn) = block.query_selector(".drawn")? else {
         return Ok(false);
     };
-    let html = with_setting(set_on, setting, |setting| setting.drawing().ok());
-    if let Some(html) = &html {
-        drawn.set_inner_html(html);
+    let before = drawn.get_attribute("data-set").unwrap_or_default();
+    let view = |stands: &str| with_setting(set_on, stands, |setting| setting.view().ok());
+    let (Some(old), Some(new)) = (view(&before), view(stands)) else {
+        return Ok(false);
+    };
+    redraw(&drawn, (&old, &new))?;
+    let drawn_for = with_setting(set_on, stands, |setting| Some(setting.drawn_for(stands)));
+    say(&one(&drawn, ".drawn-for")?, &drawn_for.unwrap_or_default());
+    drawn.set_attribute("data-set", stands)?;
+    Ok(true)
+}
+
+fn redraw(drawn: &Element, views: (&View, &View)) -> Result<()> {
+    let svg = one(drawn, "svg")?;
+    let keyed = drawing::keyed(&svg)?;
+    drawing::change(&svg, views, |key| drawing::at(&keyed, key))?;
+    say(&one(drawn, ".words")?, &views.1.words);
+    Ok(())
+}
+
+/// Draws the right setting and puts the slider there.
+pub(super) fn put_right(block: &Element, set_on: &SetOn, stands: &str) -> Result<()> {
+    if draw(block, set_on, stands)? {
+        let slider = slider(block)?;
+        let (number, _) = stands.split_once(' ').unwrap_or((stands, ""));
+        slider.set_value(number);
+        tell(&slider, "off")?;
     }
-    Ok(html.is_some())
+    Ok(())
 }

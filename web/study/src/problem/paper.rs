@@ -100,7 +100,7 @@ fn numbered(place: usize, of: usize) -> String {
 /// to be read.
 pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
     let (how, answer) = match &part.answer {
-        Answer::Number(number) => match number.set_on.as_deref().and_then(on_figure::set_on) {
+        Answer::Number(number) => match set_on(number, id) {
             Some(figure) => (on_figure::HOW.to_owned(), figure),
             None => (asked(&number.precision_text), box_for(number, id)),
         },
@@ -124,6 +124,11 @@ pub(super) fn question(part: &Part, id: &str, button: &str) -> String {
         said,
     ]
     .concat()
+}
+
+/// What a number is set with, where it is set on a figure.
+fn set_on(number: &NumberAnswer, id: &str) -> Option<String> {
+    on_figure::markup(number.set_on.as_deref()?, id)
 }
 
 fn asked(precision: &str) -> String {
