@@ -135,7 +135,7 @@ mod tests {
         assert!(html.contains("data-set=\"60\""), "{html}");
         assert!(html.contains("7.83 kHz"), "{html}");
         assert!(html.contains("<svg class=\"sheet\""), "{html}");
-        assert!(html.contains("Tam's &lt;b&gt;"), "{html}");
+        assert!(html.contains("Tam&#39;s &lt;b&gt;"), "{html}");
     }
 
     #[test]
