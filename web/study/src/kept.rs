@@ -6,9 +6,9 @@ use crate::dom::{Result, by_id, document, made, prepend};
 use crate::notebook::Notebook;
 #[cfg(feature = "carrying")]
 use crate::place::Place;
-use crate::storage::Browser;
+use crate::storage::{BROWSER, Store};
 #[cfg(feature = "carrying")]
-use crate::storage::{Shelf, Tab};
+use crate::storage::{Shelf, TAB};
 use superhet::problems::schedule::Day;
 use web_sys::Event;
 
@@ -20,7 +20,7 @@ const WIPED: &str = "before-the-bench:wiped";
 
 /// The notebook as this browser keeps it.
 pub(crate) struct Kept {
-    book: Book<Browser>,
+    book: Book<Store>,
     /// Whether the reader was told that nothing can be kept.
     told: bool,
     /// The trouble that the reader was told of last.
@@ -31,7 +31,7 @@ impl Kept {
     /// Opens the notebook. One that cannot be read is put aside, and the page says so.
     pub(crate) fn open() -> Result<Self> {
         let mut kept = Self {
-            book: Book::on(Browser),
+            book: Book::on(BROWSER),
             told: false,
             told_of: None,
         };
@@ -141,7 +141,7 @@ impl Kept {
     /// Forgets everything, in this tab too.
     pub(crate) fn wipe(&mut self) -> Result<()> {
         self.book.wipe();
-        Tab.clear();
+        TAB.clear();
         tell(WIPED)
     }
 }

@@ -1,7 +1,7 @@
 //! This browser's storage for this site, and this tab's.
 
 use wasm_bindgen::JsValue;
-use web_sys::{Storage, window};
+use web_sys::{Storage, Window, window};
 
 /// What every name of ours begins with.
 const PREFIX: &str = "before-the-bench:";
@@ -57,62 +57,39 @@ pub(crate) trait Shelf {
     }
 }
 
+/// A storage that this window has.
+pub(crate) struct Store(fn(&Window) -> Result<Option<Storage>, JsValue>);
+
 /// The storage of this browser.
-pub(crate) struct Browser;
+pub(crate) const BROWSER: Store = Store(Window::local_storage);
 
 /// The storage of this tab: it outlives a reload, and goes with the tab.
 #[cfg(feature = "carrying")]
-pub(crate) struct Tab;
+pub(crate) const TAB: Store = Store(Window::session_storage);
 
-impl Shelf for Browser {
+impl Store {
+    /// The storage itself: some browsers and windows have none, or refuse it.
+    fn open(&self) -> Option<Storage> {
+        self.0(&window()?).ok()?
+    }
+}
+
+impl Shelf for Store {
     fn read(&self, name: &str) -> Option<String> {
-        read(window()?.local_storage(), name)
+        self.open()?.get_item(&[PREFIX, name].concat()).ok()?
     }
 
     fn write(&self, name: &str, text: &str) -> bool {
-        window().is_some_and(|window| write(window.local_storage(), name, text))
+        let name = [PREFIX, name].concat();
+        let set = |storage: Storage| storage.set_item(&name, text).is_ok();
+        self.open().is_some_and(set)
     }
 
     fn remove(&self, name: &str) {
-        if let Some(window) = window() {
-            remove(window.local_storage(), name);
+        if let Some(storage) = self.open() {
+            // A name that cannot be removed cannot be read either.
+            let _ = storage.remove_item(&[PREFIX, name].concat());
         }
-    }
-}
-
-#[cfg(feature = "carrying")]
-impl Shelf for Tab {
-    fn read(&self, name: &str) -> Option<String> {
-        read(window()?.session_storage(), name)
-    }
-
-    fn write(&self, name: &str, text: &str) -> bool {
-        window().is_some_and(|window| write(window.session_storage(), name, text))
-    }
-
-    fn remove(&self, name: &str) {
-        if let Some(window) = window() {
-            remove(window.session_storage(), name);
-        }
-    }
-}
-
-/// Some browsers and windows have no storage, or refuse it.
-type Given = Result<Option<Storage>, JsValue>;
-
-fn read(given: Given, name: &str) -> Option<String> {
-    given.ok()??.get_item(&[PREFIX, name].concat()).ok()?
-}
-
-fn write(given: Given, name: &str, text: &str) -> bool {
-    let set = |storage: Storage| storage.set_item(&[PREFIX, name].concat(), text).is_ok();
-    given.ok().flatten().is_some_and(set)
-}
-
-fn remove(given: Given, name: &str) {
-    if let Ok(Some(storage)) = given {
-        // A name that cannot be removed cannot be read either.
-        let _ = storage.remove_item(&[PREFIX, name].concat());
     }
 }
 

@@ -9,7 +9,7 @@ use crate::kept::{Kept, note, today_number};
 use crate::problem::{
     fetch_family, open_family, press_unit, pressed_unit, question, seed, tell, typed,
 };
-use crate::storage::{CHECK, Shelf, Tab};
+use crate::storage::{CHECK, Shelf, TAB};
 use superhet::problems::before_after::{Form, Next, Taking, next};
 use superhet::problems::{Marking, Problem, generate, mark};
 use wasm_bindgen::JsCast;
@@ -32,7 +32,7 @@ pub(super) struct Check {
 impl Check {
     /// Reads what the page holds. Answers of this tab that cannot be read are told.
     pub(super) fn open() -> Result<Self> {
-        if let Err(damage) = Unfinished::on(&Tab) {
+        if let Err(damage) = Unfinished::on(&TAB) {
             note(
                 &[
                     "Your answers so far could not be read: ",
@@ -198,8 +198,8 @@ impl Check {
         };
         let slips = all(&part("check-questions")?, "section")?;
         for (item, slip) in self.items.iter().zip(&slips) {
-            if let Some((typed, unit)) = kept.answer(item) {
-                answer(slip, typed, unit)?;
+            if let Some((text, unit)) = kept.answer(item) {
+                answer(slip, text, unit)?;
             }
         }
         Ok(())
@@ -222,7 +222,7 @@ impl Check {
             Ok((typed(slip)?, unit))
         });
         let answers = answers.collect::<Result<Vec<_>>>()?;
-        if Unfinished::of(form, &self.items, answers).keep(&Tab) || self.told_unkept {
+        if Unfinished::of(form, &self.items, answers).keep(&TAB) || self.told_unkept {
             return Ok(());
         }
         self.told_unkept = true;
@@ -238,9 +238,9 @@ impl Check {
         let slips = all(&part("check-questions")?, "section")?;
         let mut marked: Vec<(Marking, String)> = Vec::new();
         for (problem, slip) in self.questions.iter().flatten().zip(&slips) {
-            let typed = typed(slip)?;
-            let marking = mark(problem, 0, &typed, pressed_unit(slip)?.as_deref());
-            marked.push((marking, typed));
+            let text = typed(slip)?;
+            let marking = mark(problem, 0, &text, pressed_unit(slip)?.as_deref());
+            marked.push((marking, text));
         }
         let open = left_open(&marked);
         if !open.is_empty() && !self.warned {
@@ -255,7 +255,7 @@ impl Check {
         let day = today_number();
         kept.change(|notebook| notebook.check(Taking { day, form, right }))?;
         self.form = None;
-        Tab.remove(CHECK);
+        TAB.remove(CHECK);
         self.tell(&slips, &marked)?;
         self.show(kept)?;
         turn_to("check-result-title")
@@ -266,8 +266,8 @@ impl Check {
         say(&part("check-open")?, "");
         show(&part("check-hand-in")?, false)?;
         let questions = self.questions.iter().flatten();
-        for ((problem, slip), (marking, typed)) in questions.zip(slips).zip(markings) {
-            tell(&one(slip, ".marking")?, problem, marking, typed)?;
+        for ((problem, slip), (marking, text)) in questions.zip(slips).zip(markings) {
+            tell(&one(slip, ".marking")?, problem, marking, text)?;
             for input in all(slip, "input, button")? {
                 input.set_attribute("disabled", "")?;
             }
@@ -278,7 +278,7 @@ impl Check {
 
 /// What this tab keeps of a check now: nothing any more once everything was wiped.
 fn kept_by_tab() -> Option<Unfinished> {
-    Unfinished::on(&Tab).ok().flatten()
+    Unfinished::on(&TAB).ok().flatten()
 }
 
 /// What this tab keeps, where it is what comes next.
@@ -297,13 +297,13 @@ fn fetching(are_coming: bool, says: &str) -> Result<()> {
 }
 
 /// Answers a question as it was answered before.
-fn answer(slip: &Element, typed: &str, unit: &str) -> Result<()> {
+fn answer(slip: &Element, text: &str, unit: &str) -> Result<()> {
     for input in all(slip, "input")? {
         let input: HtmlInputElement = input.unchecked_into();
         if input.type_() == "radio" {
-            input.set_checked(input.value() == typed);
+            input.set_checked(input.value() == text);
         } else {
-            input.set_value(typed);
+            input.set_value(text);
         }
     }
     let buttons = all(slip, "[data-do=unit]")?;

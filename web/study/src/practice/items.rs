@@ -199,7 +199,7 @@ pub(super) mod tests {
     use superhet::problems::Level;
     use superhet::problems::before_after::{Form, Taking};
 
-    pub(crate) fn items() -> Vec<Item> {
+    pub(in crate::practice) fn items() -> Vec<Item> {
         let one = |level: &str| {
             [
                 "{\"at\":\"a.json\",\"level\":",

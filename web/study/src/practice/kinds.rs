@@ -62,7 +62,7 @@ pub(super) mod tests {
     use super::Kinds;
 
     /// Three kinds: two of lesson 1, one of lesson 2.
-    pub(crate) const KINDS: &str = r#"[
+    pub(in crate::practice) const KINDS: &str = r#"[
         {"id":"one","number":1,"lesson":1,"title":"The first","at":"a.json"},
         {"id":"two","number":2,"lesson":1,"title":"The <second>","at":"b.json"},
         {"id":"three","number":5,"lesson":2,"title":"The third","at":"c.json"}]"#;

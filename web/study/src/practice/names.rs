@@ -83,7 +83,7 @@ fn pairs(json: &Json, name: &str) -> Pairs {
 pub(super) mod tests {
     use super::{Named, Names};
 
-    pub(crate) const NAMES: &str = r#"{"slips":[["decimal-point","A point in the wrong place."]],
+    pub(in crate::practice) const NAMES: &str = r#"{"slips":[["decimal-point","A point in the wrong place."]],
         "beliefs":[["if-moves","The IF moves."]],
         "families":[{"id":"one","shows":[["stays","if-moves"]],"mistakes":[["added","You added."]]},
         {"id":"three","shows":[],"mistakes":[["added","You added."]]}]}"#;

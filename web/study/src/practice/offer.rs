@@ -6,8 +6,8 @@ use superhet::problems::Marking;
 use superhet::problems::before_after::{Form, Next, QUESTIONS};
 
 /// What is said where answers are kept from before.
-pub(super) const GO_ON: &str = "You have begun it: what you answered so far is kept in this tab, until you \
-                     hand it in or close the tab.";
+pub(super) const GO_ON: &str = "You have begun it: what you answered so far is \
+    kept in this tab, until you hand it in or close the tab.";
 
 /// The form that is offered now.
 pub(super) fn offered(next: Next) -> Option<Form> {

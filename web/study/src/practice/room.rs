@@ -10,7 +10,7 @@ use crate::dom::{Result, all_of_page, by_id, made, prepend, say, show};
 use crate::kept::{Kept, today_number};
 use crate::notebook::Notebook;
 use crate::problem::{Desk, LiveProblem, NEXT, fetch_family, open_family, seed};
-use crate::storage::{Browser, SET, Shelf};
+use crate::storage::{BROWSER, SET, Shelf};
 use superhet::problems::ProblemCode;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement};
@@ -322,7 +322,7 @@ impl Room {
 
 /// The reader's own set as the browser keeps it now, if it keeps one.
 fn own_set() -> Option<OwnSet> {
-    OwnSet::read(&Browser.read(SET)?)
+    OwnSet::read(&BROWSER.read(SET)?)
 }
 
 /// The desk with the problem that comes, or a sentence that says why there is none.
