@@ -10,6 +10,8 @@ use superhet::problems::{Level, Registered, generate};
 
 /// Where the check stands, from the repository's root.
 pub(crate) const FILE: &str = "lessons/check.toml";
+/// The address of its page.
+pub(crate) const PATH: &str = "practice/check/";
 /// Questions of a form; the reader's notebook holds a bit for each.
 const ITEMS: usize = 12;
 /// How many of them are transfer.

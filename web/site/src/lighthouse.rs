@@ -1,6 +1,7 @@
 //! `cargo site lighthouse`: the four figures of pages, by one browser for all of them.
 
 use crate::building::rendered;
+use crate::check;
 use crate::content::Content;
 use crate::edition::Edition;
 use crate::server::{Asked, Store, answer, respond};
@@ -59,7 +60,7 @@ pub fn run(root: &Path, all: bool) -> Result<()> {
 }
 
 /// The main pages besides the first lesson.
-const MAIN: [&str; 5] = ["", "lookup/", "practice/", "practice/check/", "search/"];
+const MAIN: [&str; 5] = ["", "lookup/", "practice/", check::PATH, "search/"];
 
 /// The paths of the pages: those of [`MAIN`] and the first lesson, or every page but the 404.
 fn pages(store: &Store, first_lesson: Option<String>, all: bool) -> Vec<String> {
@@ -173,7 +174,7 @@ mod tests {
     }
 
     #[test]
-    fn the_main_pages_are_one_of_each_kind() {
+    fn the_main_pages_and_the_first_lesson_are_measured() {
         let mut files = Files::new();
         for path in [
             "index",
@@ -189,10 +190,16 @@ mod tests {
         }
         let store = Store::new(files);
         let first = || Some("lessons/a/".to_owned());
-        let main = pages(&store, first(), false);
-        assert_eq!(main[..5], super::MAIN);
-        assert_eq!(main[5..], ["lessons/a/"]);
-        assert_eq!(pages(&store, None, false), super::MAIN);
+        let main = [
+            "",
+            "lookup/",
+            "practice/",
+            "practice/check/",
+            "search/",
+            "lessons/a/",
+        ];
+        assert_eq!(pages(&store, first(), false), main);
+        assert_eq!(pages(&store, None, false), main[..5]);
         assert_eq!(pages(&store, first(), true).len(), 7);
     }
 }

@@ -1,6 +1,7 @@
 //! The course: its lessons in order, what each is for and what to read first.
 
 use super::listing::{self, Listing};
+use crate::check;
 use crate::links::Links;
 use crate::page::{Figures, Page, Program};
 use crate::render::Site;
@@ -28,7 +29,7 @@ pub(super) fn page(site: &Site<'_>) -> Page {
                 }
                 p {
                     "Before you begin, and again when you are through, you can take "
-                    a href=(links.page("practice/check/")) { "twelve questions" }
+                    a href=(links.page(check::PATH)) { "twelve questions" }
                     " to see what has changed."
                 }
                 ol.course {

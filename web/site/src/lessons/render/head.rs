@@ -2,7 +2,7 @@
 
 use super::Drawing;
 use super::inline::Manner;
-use super::onward::CHECK;
+use crate::check;
 use crate::lessons::lesson::Lesson;
 use crate::lessons::prose::plain;
 use maud::{Markup, html};
@@ -80,7 +80,7 @@ fn twelve_first(drawing: &Drawing<'_>) -> Markup {
         @if is_first {
             p.small {
                 "If you like, "
-                a href=(drawing.links.page(CHECK)) { "answer twelve questions" }
+                a href=(drawing.links.page(check::PATH)) { "answer twelve questions" }
                 " before you begin: twelve more after the last lesson then show what has changed."
             }
         }

@@ -1,11 +1,9 @@
 //! The ways to the lessons before and after.
 
 use super::Drawing;
+use crate::check;
 use crate::lessons::lesson::Lesson;
 use maud::{Markup, html};
-
-/// The check before and after the course.
-pub(super) const CHECK: &str = "practice/check/";
 
 /// The lessons before and after.
 pub(super) fn onward(drawing: &Drawing<'_>) -> Markup {
@@ -28,7 +26,7 @@ fn other_twelve(drawing: &Drawing<'_>) -> Markup {
     html! {
         p.small {
             "This is the last lesson of the course. If you like, "
-            a href=(drawing.links.page(CHECK)) { "answer twelve questions" }
+            a href=(drawing.links.page(check::PATH)) { "answer twelve questions" }
             ": beside those from before lesson 1 they show what has changed."
         }
     }

@@ -3,7 +3,7 @@
 
 use super::super::listing;
 use super::super::place;
-use crate::check::Item;
+use crate::check::{Item, PATH};
 use crate::lessons::on_paper;
 use crate::links::Links;
 use crate::page::{Figures, Page, Program};
@@ -15,8 +15,6 @@ use superhet::problems::before_after::{AGAIN_AFTER, QUESTIONS};
 use superhet::problems::problem::Answer;
 use superhet::problems::{Problem, Registered, generate};
 
-/// The address of the page.
-pub(super) const PATH: &str = "practice/check/";
 /// What somebody gets who is right as often as not on each question: from here to there of
 /// twelve is usual.
 const USUAL: [u32; 2] = [3, 9];

@@ -23,8 +23,6 @@ const PATH: &str = "practice/";
 
 /// The practice page.
 pub(super) fn page(site: &Site<'_>) -> Result<Page> {
-    let links = site.links(PATH);
-    let lessons = listing::lessons(site);
     Ok(Page {
         path: PATH.to_owned(),
         title: "Practice".to_owned(),
@@ -34,44 +32,70 @@ pub(super) fn page(site: &Site<'_>) -> Result<Page> {
         styles: &["notebook.css", "lesson.css", "study.css", "practice.css"],
         recipes: None,
         program: Program::Study(Figures::Practice),
-        main: html! {
-            div.leaf {
-                h1 { "Practice" }
-                p.lead {
-                    "A few problems at a time, from several lessons, mixed. Each is marked, and a "
-                    "mistake is called by its name."
-                }
-                noscript {
-                    p.note {
-                        "Setting and marking problems needs JavaScript, which is switched off "
-                        "here. Below is the way to problems on paper, with answers to unfold."
-                    }
-                }
-                (end())
-                (choose(&lessons))
-                (round())
-                (method())
-                p {
-                    "No screen at the table? One problem of each kind stands "
-                    a href=(links.page(on_paper::PATH)) { "on paper" } ", to print or to work here."
-                }
-                (notebook(&lessons, &links))
-                h2 { "Before and after" }
-                p {
-                    a href=(links.page(check::PATH)) { "Twelve questions" }
-                    " before lesson 1, and twelve of the same kinds after the last, show you "
-                    "what has changed."
-                }
-                (place::controls())
-                (listing::data(&lessons, &links))
-                (kinds::data(site, &links)?)
+        main: main(site)?,
+    })
+}
+
+fn main(site: &Site<'_>) -> Result<Markup> {
+    let links = site.links(PATH);
+    let lessons = listing::lessons(site);
+    Ok(html! {
+        div.leaf {
+            h1 { "Practice" }
+            p.lead {
+                "A few problems at a time, from several lessons, mixed. Each is marked, and a "
+                "mistake is called by its name."
             }
-        },
+            noscript {
+                p.note {
+                    "Setting and marking problems needs JavaScript, which is switched off "
+                    "here. Below is the way to problems on paper, with answers to unfold."
+                }
+            }
+            (end())
+            (choose(&lessons))
+            (round())
+            (method())
+            p {
+                "No screen at the table? One problem of each kind stands "
+                a href=(links.page(on_paper::PATH)) { "on paper" } ", to print or to work here."
+            }
+            (notebook(&lessons, &links))
+            h2 { "Before and after" }
+            p {
+                a href=(links.page(crate::check::PATH)) { "Twelve questions" }
+                " before lesson 1, and twelve of the same kinds after the last, show you "
+                "what has changed."
+            }
+            (place::controls())
+            (listing::data(&lessons, &links))
+            (kinds::data(site, &links)?)
+        }
     })
 }
 
 /// What to practise.
 fn choose(lessons: &[Listing]) -> Markup {
+    html! {
+        section #choose .coming aria-labelledby="choose-title" {
+            h2 #choose-title { "What shall it be?" }
+            p #due-said role="status" { "Nothing waits for you today; a round does no harm." }
+            (wishes())
+            (to_pick(lessons))
+            label.choice #own-choice hidden {
+                input type="checkbox" checked;
+                span { "Ask about my own set where a problem can: " span #own-said {} }
+            }
+            div.buttons {
+                button #begin .main type="button" { "Begin" }
+            }
+            p #choose-said role="status" {}
+        }
+    }
+}
+
+/// From where the problems come.
+fn wishes() -> Markup {
     let wish = |value: &str, checked: bool, words: Markup| {
         html! {
             label.choice {
@@ -81,38 +105,32 @@ fn choose(lessons: &[Listing]) -> Markup {
         }
     };
     html! {
-        section #choose .coming aria-labelledby="choose-title" {
-            h2 #choose-title { "What shall it be?" }
-            p #due-said role="status" { "Nothing waits for you today; a round does no harm." }
-            fieldset {
-                legend.visually-hidden { "What to practise" }
-                div.choices {
-                    (wish("done", true, html! {
-                        "What I have read: " span #done-lessons {
-                            "no lesson is ticked yet, so you are asked about lesson 1"
-                        }
-                    }))
-                    (wish("picked", false, html! { "Lessons that I pick" }))
-                    (wish("weak", false, html! { "What I am weak at" }))
-                }
-            }
-            fieldset #pick-lessons .pick-lessons hidden {
-                legend { "Lessons" }
-                @for lesson in lessons {
-                    label.choice {
-                        input type="checkbox" name="lesson" value=(lesson.number);
-                        span { (lesson.number) " " (lesson.title) }
+        fieldset {
+            legend.visually-hidden { "What to practise" }
+            div.choices {
+                (wish("done", true, html! {
+                    "What I have read: " span #done-lessons {
+                        "no lesson is ticked yet, so you are asked about lesson 1"
                     }
+                }))
+                (wish("picked", false, html! { "Lessons that I pick" }))
+                (wish("weak", false, html! { "What I am weak at" }))
+            }
+        }
+    }
+}
+
+/// The lessons, to pick some of them.
+fn to_pick(lessons: &[Listing]) -> Markup {
+    html! {
+        fieldset #pick-lessons .pick-lessons hidden {
+            legend { "Lessons" }
+            @for lesson in lessons {
+                label.choice {
+                    input type="checkbox" name="lesson" value=(lesson.number);
+                    span { (lesson.number) " " (lesson.title) }
                 }
             }
-            label.choice #own-choice hidden {
-                input type="checkbox" checked;
-                span { "Ask about my own set where a problem can: " span #own-said {} }
-            }
-            div.buttons {
-                button #begin .main type="button" { "Begin" }
-            }
-            p #choose-said role="status" {}
         }
     }
 }
