@@ -1,7 +1,7 @@
 //! The three dial settings that keep the largest tracking error smallest.
 //!
 //! The error is `w(x)·(x − f1)(x − f2)(x − f3)` with a weight `w` that hardly changes
-//! with the settings. So: hold the weight, find the monic cubic whose weighted extremes
+//! with the settings. So: hold the weight, find the cubic, to a scale, whose weighted extremes
 //! alternate and are equal at four places (the two band ends and one place in each gap
 //! between settings), take its roots as new settings, and repeat. By the alternation
 //! theorem equal extremes of alternating sign are the least possible.
