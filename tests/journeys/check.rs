@@ -31,26 +31,27 @@ async fn taken(visit: &Visit) -> Result<Value> {
     Ok(notebook["checks"].clone())
 }
 
-/// Begins, and says which form lies open: its questions stand there in their order.
+/// Begins, and says which form lies open.
 async fn begin(visit: &Visit, content: &Content) -> Result<usize> {
     visit.click("#check-begin").await?;
     let open = "return document.getElementById('check-begin').getClientRects().length === 0";
     visit.until("the questions lie open", open).await?;
     at_the_top(visit, "#check-form-title").await?;
     ensure!(!visit.element("#check").await?.is_displayed().await?);
+    Ok(lying_open(visit, content).await?.0)
+}
+
+/// Which form lies open, and its problems: their scenes stand there in their order.
+pub(crate) async fn lying_open(visit: &Visit, content: &Content) -> Result<(usize, Vec<Problem>)> {
     let scenes = "return [...document.querySelectorAll('#check-questions .scene')] \
         .map((scene) => scene.textContent.replaceAll('\\u00a0', ' '))";
     let scenes: Vec<String> = visit.script(scenes).await?;
     for form in 0..2 {
-        let problems: Result<Vec<Problem>> = content
-            .check
-            .items
-            .iter()
-            .map(|item| drawn(content, item, form))
-            .collect();
-        let expected: Vec<String> = problems?.into_iter().map(|it| it.scene).collect();
-        if scenes == expected {
-            return Ok(form);
+        let items = content.check.items.iter();
+        let problems = items.map(|item| drawn(content, item, form));
+        let problems = problems.collect::<Result<Vec<Problem>>>()?;
+        if scenes.iter().eq(problems.iter().map(|it| &it.scene)) {
+            return Ok((form, problems));
         }
     }
     Err(anyhow!("neither form: {scenes:?}"))

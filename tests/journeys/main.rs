@@ -2,6 +2,7 @@
 
 mod budgets;
 mod check;
+mod drawn;
 mod elsewhere;
 mod every_page;
 mod formulas;

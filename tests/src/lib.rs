@@ -30,11 +30,12 @@
 //! has not got: look at what the page holds. [`Server::publish`] puts a newer version of
 //! the site in place. WebKit's windows are at least 447 px wide, and it does not print.
 //!
-//! A visit has hands (`press`, `tab_to`, `drag`, `drag_by_touch`, `past_every_problem`), an eye for what fits
-//! (`in_view`, `no_sideways_scroll`, `fit_for_fingers`), knows a device's conditions
-//! (`resize`, `prefer`, `without_scripts`), and compares results with the core to the last
-//! bit (`shows`). It hears what a screen reader is told (`focus`, `listen`, `spoken`). What is tested is one page's behaviour; that the eye and the ears notice
-//! anything at all is tested in `journeys/harness.rs`.
+//! A visit has hands (`press`, `tab_to`, `drag`, `drag_by_touch`, `past_every_problem`), an eye
+//! for what fits (`in_view`, `no_sideways_scroll`, `fit_for_fingers`), knows a device's
+//! conditions (`resize`, `prefer`, `without_scripts`), and compares results with the core to
+//! the last bit (`shows`). It hears what a screen reader is told (`focus`, `listen`, `spoken`).
+//! What is tested is one page's behaviour; that the eye and the ears notice anything at all is
+//! tested in `journeys/harness.rs`.
 //!
 //! `cargo site test` builds what journeys need and says where it is: [`built`] lists the
 //! environment variables. To run them again without building:

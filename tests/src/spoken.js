@@ -1,6 +1,8 @@
 // Only in journeys: notes what a screen reader is told by the live regions of the page in view,
 // each time one of them gets words, by the rules of WAI-ARIA 1.2 (aria-live, aria-atomic); an
 // output element is such a region by itself.
+// A region that a class or a style shows, or that gets its role late, is missed: of attributes
+// only `hidden` is watched.
 "use strict";
 
 if (!window.journeySpoken) {

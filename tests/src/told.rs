@@ -139,10 +139,9 @@ impl Visit {
             ensure!(manner == "polite", "{manner}: {words}");
         }
         let words: Vec<String> = said.into_iter().map(|(_, words)| words).collect();
-        let twice = words.iter().enumerate();
-        let twice = twice.filter(|(at, words_now)| words[..*at].contains(words_now));
-        let twice: Vec<&String> = twice.map(|(_, words)| words).collect();
-        ensure!(twice.is_empty(), "said twice: {twice:?}");
+        for (at, said) in words.iter().enumerate() {
+            ensure!(!words[..at].contains(said), "said twice: {said:?}");
+        }
         Ok(words)
     }
 

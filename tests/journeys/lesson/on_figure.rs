@@ -2,7 +2,8 @@
 //! marked; a page that has no such figure asks for the number.
 
 use super::IMAGE;
-use super::problem::{Drawn, tally};
+use super::problem::tally;
+use crate::drawn::Drawn;
 use anyhow::{Context, Result, ensure};
 use checks::{Engine, Visit, Window, journey};
 use superhet::problems::problem::{Mistake, NumberAnswer};

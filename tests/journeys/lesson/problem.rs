@@ -1,13 +1,11 @@
 //! Problems: a wrong answer gets its mistake named, the right one counts in any unit.
 
 use super::{FIRST, IMAGE, SECOND};
-use anyhow::{Context, Result, anyhow, bail, ensure};
+use crate::drawn::Drawn;
+use anyhow::{Context, Result, anyhow, ensure};
 use checks::{Engine, Visit, Window, journey};
 use serde_json::Value;
-use site::content::Content;
-use site::repository;
-use superhet::problems::problem::{Answer, NumberAnswer};
-use superhet::problems::{Level, Problem, ProblemCode, Registered, generate};
+use superhet::problems::problem::NumberAnswer;
 use superhet::units::{Kind, display, parse};
 use thirtyfour::Key;
 
@@ -18,45 +16,9 @@ const PROBLEMS: [(&str, &str); 3] = [
     (IMAGE, "image-of-a-station"),
 ];
 
-/// Any seed does: the problem is drawn anew from it here and on the page.
-const SEED: u32 = 20_261;
-
 const BOX: &str = "section.problem .desk .part:last-child input[type=text]";
 const MARK: &str = "section.problem .desk .part:last-child [type=submit]";
 const MARKING: &str = "section.problem .desk .marking";
-
-/// A problem, and the code that opens it.
-pub(super) struct Drawn {
-    problem: Problem,
-    pub(super) code: String,
-}
-
-impl Drawn {
-    pub(super) fn of(family: &str) -> Result<Self> {
-        let content = Content::load(&repository::root()).map_err(|faults| anyhow!("{faults}"))?;
-        let Registered { number, family } = content
-            .families
-            .find(family)
-            .with_context(|| format!("no family {family}"))?;
-        let code = ProblemCode {
-            family: *number,
-            revision: family.revision,
-            level: Level::One,
-            seed: SEED,
-        };
-        Ok(Self {
-            problem: generate(family, Level::One, SEED)?,
-            code: code.encode().map_err(|error| anyhow!("{error}"))?,
-        })
-    }
-
-    pub(super) fn answer(&self) -> Result<&NumberAnswer> {
-        match &self.problem.parts[0].answer {
-            Answer::Number(number) => Ok(number),
-            Answer::Choice(_) => bail!("{} asks for a choice", self.problem.family),
-        }
-    }
-}
 
 /// The right answer in another unit than the one it is asked in, where it has a unit.
 fn in_another_unit(right: &NumberAnswer) -> Result<String> {

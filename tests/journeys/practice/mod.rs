@@ -1,16 +1,18 @@
 //! Practice: what its journeys share, and the journeys by subject.
 
+mod coming;
 mod own_set;
 mod paper;
 mod round;
 
-use anyhow::{Context, Result, anyhow, ensure};
+use crate::drawn::Drawn;
+use anyhow::{Result, anyhow, ensure};
 use checks::Visit;
 use serde_json::{Value, json};
 use site::content::Content;
 use site::repository;
+use superhet::problems::Problem;
 use superhet::problems::problem::Answer;
-use superhet::problems::{Problem, ProblemCode, generate};
 
 const PAGE: &str = "practice/";
 const DESK: &str = "#round-problem .desk .part:last-child";
@@ -47,14 +49,10 @@ pub(crate) fn content() -> Result<Content> {
     Content::load(&repository::root()).map_err(|faults| anyhow!("{faults}"))
 }
 
-/// The problem that lies open, drawn anew from its own code.
+/// The problem that lies open.
 async fn lying_open(visit: &Visit) -> Result<Problem> {
-    let code = visit.text("#round-problem .desk .again a").await?;
-    let code = ProblemCode::decode(&code).map_err(|error| anyhow!("{code}: {error}"))?;
-    let content = content()?;
-    let family = content.families.numbered(code.family, code.revision);
-    let family = family.with_context(|| format!("no family {}", code.family))?;
-    Ok(generate(&family.family, code.level, code.seed)?)
+    let drawn = Drawn::at(visit, "#round-problem .desk").await?;
+    Ok(drawn.problem)
 }
 
 /// What is typed for a part, or which of its choices is made.

@@ -1,10 +1,10 @@
 //! A problem with choices, in several parts: by arrows, Space and Enter.
 
-use super::{Drawn, answered_rightly, right};
-use crate::practice::content;
+use super::{answered_rightly, marks, takes_the_right_one};
+use crate::drawn::Drawn;
 use anyhow::{Result, bail, ensure};
-use checks::{Engine, Window, journey};
-use superhet::problems::problem::Answer;
+use checks::{Engine, Visit, Window, journey};
+use superhet::problems::problem::{Answer, Choice};
 use thirtyfour::Key;
 
 const LESSON: &str = "lessons/before-you-touch-a-set/";
@@ -13,8 +13,7 @@ const DESK: &str = "#problem-who-does-it .desk";
 
 #[tokio::test(flavor = "multi_thread")]
 async fn choices_are_made_by_arrows_and_part_follows_part() -> Result<()> {
-    let content = content()?;
-    let drawn = Drawn::of(&content, FAMILY)?;
+    let drawn = Drawn::of(FAMILY)?;
     let parts = &drawn.problem.parts;
     let Answer::Choice(choices) = &parts[0].answer else {
         bail!("{FAMILY} asks for a number");
@@ -22,47 +21,13 @@ async fn choices_are_made_by_arrows_and_part_follows_part() -> Result<()> {
     let wrong = choices.iter().position(|choice| !choice.right).unwrap_or(0);
     for engine in Engine::ALL {
         journey(engine, Window::LAPTOP, async |visit| {
-            visit
-                .open(&format!("{LESSON}#problem={}", drawn.code))
-                .await?;
+            let address = format!("{LESSON}#problem={}", drawn.code);
+            visit.open(&address).await?;
             visit.ready().await?;
             visit.element(&format!("{DESK} [type=submit]")).await?;
             visit.listen().await?;
-
-            // A wrong one is said, and the button keeps the focus.
-            visit.tab_to(&format!("{DESK} .answer input")).await?;
-            visit.press(Key::Space).await?;
-            for choice in &choices[1..=wrong] {
-                visit.press(Key::Down).await?;
-                visit.hears("radio", &choice.text).await?;
-            }
-            visit.tab_to(&format!("{DESK} [type=submit]")).await?;
-            visit.press(Key::Enter).await?;
-            visit.element(&format!("{DESK} .is-wrong")).await?;
-            visit.hears("button", "Mark it").await?;
-            let spoken = visit.spoken().await?;
-            ensure!(spoken.len() == 1, "a wrong choice is told by {spoken:?}");
-
-            // Back to the choices: the one that was made has the focus.
-            let chain = visit.browser.action_chain_with_delay(None, None);
-            let back = chain.key_down(Key::Shift).send_keys(Key::Tab);
-            back.key_up(Key::Shift).perform().await?;
-            visit.hears("radio", &choices[wrong].text).await?;
-            let to_first = (0..wrong).map(|_| Key::Up);
-            for key in to_first {
-                visit.press(key).await?;
-            }
-            for choice in choices {
-                if choice.id == right(choices) {
-                    break;
-                }
-                visit.press(Key::Down).await?;
-            }
-            visit.tab_to(&format!("{DESK} [type=submit]")).await?;
-            visit.press(Key::Enter).await?;
-            visit.element(&format!("{DESK} .is-right")).await?;
-            visit.hears("group", "").await?;
-            ensure!(visit.spoken().await?.is_empty());
+            a_wrong_one_is_said(&visit, &choices[..=wrong]).await?;
+            it_is_changed_for_the_right_one(&visit, choices, wrong).await?;
             for part in &parts[1..] {
                 answered_rightly(&visit, DESK, part).await?;
             }
@@ -72,5 +37,43 @@ async fn choices_are_made_by_arrows_and_part_follows_part() -> Result<()> {
         })
         .await?;
     }
+    Ok(())
+}
+
+/// Takes the last of the first few choices: that it is wrong is said, and the button keeps the
+/// focus.
+async fn a_wrong_one_is_said(visit: &Visit, as_far_as: &[Choice]) -> Result<()> {
+    visit.tab_to(&format!("{DESK} .answer input")).await?;
+    visit.press(Key::Space).await?;
+    for choice in &as_far_as[1..] {
+        visit.press(Key::Down).await?;
+        visit.hears("radio", &choice.text).await?;
+    }
+    marks(visit, DESK).await?;
+    visit.element(&format!("{DESK} .is-wrong")).await?;
+    visit.hears("button", "Mark it").await?;
+    let spoken = visit.spoken().await?;
+    ensure!(spoken.len() == 1, "a wrong choice is told by {spoken:?}");
+    Ok(())
+}
+
+/// Back to the choices: the one that was made has the focus.
+async fn it_is_changed_for_the_right_one(
+    visit: &Visit,
+    choices: &[Choice],
+    wrong: usize,
+) -> Result<()> {
+    let chain = visit.browser.action_chain_with_delay(None, None);
+    let back = chain.key_down(Key::Shift).send_keys(Key::Tab);
+    back.key_up(Key::Shift).perform().await?;
+    visit.hears("radio", &choices[wrong].text).await?;
+    for _ in 0..wrong {
+        visit.press(Key::Up).await?;
+    }
+    takes_the_right_one(visit, choices).await?;
+    marks(visit, DESK).await?;
+    visit.element(&format!("{DESK} .is-right")).await?;
+    visit.hears("group", "").await?;
+    ensure!(visit.spoken().await?.is_empty());
     Ok(())
 }

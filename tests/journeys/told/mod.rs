@@ -8,46 +8,10 @@ mod practice;
 mod prediction;
 mod problem;
 
-use anyhow::{Context, Result, anyhow, ensure};
+use anyhow::{Result, ensure};
 use checks::Visit;
-use site::content::Content;
-use superhet::problems::problem::{Answer, Part};
-use superhet::problems::{Level, Problem, ProblemCode, Registered, generate};
+use superhet::problems::problem::{Answer, Choice, Part};
 use thirtyfour::Key;
-
-/// A problem, and the code that opens it.
-struct Drawn {
-    problem: Problem,
-    code: String,
-}
-
-impl Drawn {
-    /// Any seed does: the problem is drawn anew from it here and on the page.
-    fn of(content: &Content, family: &str) -> Result<Self> {
-        let found = content.families.find(family);
-        let Registered { number, family } = found.context(family.to_owned())?;
-        let code = ProblemCode {
-            family: *number,
-            revision: family.revision,
-            level: Level::One,
-            seed: 20_261,
-        };
-        Ok(Self {
-            problem: generate(family, code.level, code.seed)?,
-            code: code.encode().map_err(|error| anyhow!("{error}"))?,
-        })
-    }
-
-    /// The problem that a desk's own link names.
-    async fn at(visit: &Visit, content: &Content, desk: &str) -> Result<Self> {
-        let code = visit.text(&format!("{desk} .again a")).await?;
-        let named = ProblemCode::decode(&code).map_err(|error| anyhow!("{code}: {error}"))?;
-        let family = content.families.numbered(named.family, named.revision);
-        let family = &family.with_context(|| code.clone())?.family;
-        let problem = generate(family, named.level, named.seed)?;
-        Ok(Self { problem, code })
-    }
-}
 
 /// Text as it is told: with plain spaces.
 fn plain(text: &str) -> String {
@@ -64,11 +28,22 @@ fn asked(part: &Part) -> String {
     }
 }
 
-/// Refuses parts that a screen reader finds where nobody sees anything.
+/// Refuses parts that a screen reader finds where nobody sees anything. Chromium alone can be
+/// asked; WebKit passes whatever is hidden or not.
 async fn are_hidden(visit: &Visit, parts: &[&str]) -> Result<()> {
     for css in parts {
         let found = visit.is_in_tree(css).await?;
         ensure!(found != Some(true), "{css} is told of while it is hidden");
+    }
+    Ok(())
+}
+
+/// Refuses parts that a screen reader does not find. Chromium alone can be asked; WebKit passes
+/// whatever is hidden or not.
+async fn are_told_of(visit: &Visit, parts: &[&str]) -> Result<()> {
+    for css in parts {
+        let found = visit.is_in_tree(css).await?;
+        ensure!(found != Some(false), "{css} is not told of");
     }
     Ok(())
 }
@@ -88,36 +63,41 @@ async fn answered_rightly(visit: &Visit, desk: &str, part: &Part) -> Result<()> 
             ensure!(told.is("radio", &choices[0].text), "{told:?}");
             let group = visit.told_of(&format!("{open} .choices")).await?;
             ensure!(group.is("radiogroup", &asked(part)), "{group:?}");
-            visit.press(Key::Space).await?;
-            for choice in choices {
-                if choice.id == right(choices) {
-                    visit.hears("radio", &choice.text).await?;
-                    break;
-                }
-                visit.press(Key::Down).await?;
-            }
-            visit.tab_to(&format!("{open} [type=submit]")).await?;
-            visit.hears("button", "Mark it").await?;
-            visit.press(Key::Enter).await?;
+            takes_the_right_one(visit, choices).await?;
+            marks(visit, &open).await?;
         }
     }
     visit.element(&format!("{desk} .is-right")).await?;
+    the_focus_tells_alone(visit).await
+}
+
+/// How it went is told by the focus, and no region says it besides.
+async fn the_focus_tells_alone(visit: &Visit) -> Result<()> {
     let told = visit.hears("group", "").await?;
     let said = visit.text(":focus").await?;
-    ensure!(
-        !said.is_empty() && told.is("group", &said),
-        "{told:?} for {said:?}"
-    );
+    let is_told = !said.is_empty() && told.is("group", &said);
+    ensure!(is_told, "{told:?} for {said:?}");
     let spoken = visit.spoken().await?;
-    ensure!(
-        spoken.is_empty(),
-        "told by the focus and said besides: {spoken:?}"
-    );
+    ensure!(spoken.is_empty(), "said besides: {spoken:?}");
     Ok(())
 }
 
-/// The value of the choice that is right.
-fn right(choices: &[superhet::problems::problem::Choice]) -> String {
-    let right = choices.iter().find(|choice| choice.right);
-    right.map(|choice| choice.id.clone()).unwrap_or_default()
+/// Takes the first of the choices that have the focus, and goes on to the right one.
+async fn takes_the_right_one(visit: &Visit, choices: &[Choice]) -> Result<()> {
+    visit.press(Key::Space).await?;
+    for choice in choices {
+        if choice.right {
+            visit.hears("radio", &choice.text).await?;
+            break;
+        }
+        visit.press(Key::Down).await?;
+    }
+    Ok(())
+}
+
+/// Goes on to the button that marks what was chosen, and presses it.
+async fn marks(visit: &Visit, within: &str) -> Result<()> {
+    visit.tab_to(&format!("{within} [type=submit]")).await?;
+    visit.hears("button", "Mark it").await?;
+    visit.press(Key::Enter).await
 }

@@ -1,59 +1,72 @@
 //! A prediction, and the tick at the end of a lesson.
 
-use super::are_hidden;
+use super::{are_hidden, are_told_of};
 use anyhow::{Result, ensure};
-use checks::{Engine, Window, journey};
+use checks::{Engine, Visit, Window, journey};
 use thirtyfour::Key;
 
 const LESSON: &str = "lessons/why-one-fixed-frequency/";
+const COMMIT: &str = "section.predict button.commit";
+
+/// Opens the lesson, and listens.
+async fn open(visit: &Visit) -> Result<()> {
+    visit.open(LESSON).await?;
+    visit.ready().await?;
+    visit.listen().await
+}
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_prediction_is_told_once_and_its_outcome_only_then() -> Result<()> {
     for engine in Engine::ALL {
         journey(engine, Window::LAPTOP, async |visit| {
-            visit.open(LESSON).await?;
-            visit.ready().await?;
-            visit.listen().await?;
+            open(&visit).await?;
             are_hidden(&visit, &["section.predict details"]).await?;
-            let commit = "section.predict button.commit";
-            visit.tab_to(commit).await?;
-            visit.hears("button", "That is my answer").await?;
-            visit.press(Key::Enter).await?;
-            let first = "Pick one of the choices first.";
-            ensure!(visit.spoken().await? == [first]);
-            visit.hears("button", "That is my answer").await?;
-
-            visit.open(LESSON).await?;
-            visit.ready().await?;
-            visit.listen().await?;
-            visit.tab_to("section.predict input[type=radio]").await?;
-            for key in [Key::Space, Key::Down] {
-                visit.press(key).await?;
-                let words = "return document.activeElement.closest('label').textContent";
-                let words: String = visit.script(words).await?;
-                visit.hears("radio", &words).await?;
-            }
-            visit.tab_to(commit).await?;
-            visit.press(Key::Enter).await?;
-            let told = visit.hears("group", "You said: “").await?;
-            let said = visit.text("section.predict .said").await?;
-            ensure!(told.is("group", &said), "{told:?} for {said:?}");
-            ensure!(visit.spoken().await?.is_empty(), "said by a region as well");
-            are_hidden(&visit, &[commit]).await?;
-            let outcome = visit
-                .is_in_tree("section.predict details .right-choice")
-                .await?;
-            ensure!(outcome != Some(false), "the outcome is not told of");
-            visit.press(Key::Tab).await?;
-            let stays = "return document.activeElement.closest('section.predict') !== null";
-            ensure!(
-                visit.script::<bool>(stays).await?,
-                "the focus leaves the prediction"
-            );
+            without_a_choice_it_waits(&visit).await?;
+            open(&visit).await?;
+            a_choice_is_made(&visit).await?;
+            the_outcome_follows(&visit).await?;
             visit.accessible().await
         })
         .await?;
     }
+    Ok(())
+}
+
+async fn without_a_choice_it_waits(visit: &Visit) -> Result<()> {
+    visit.tab_to(COMMIT).await?;
+    visit.hears("button", "That is my answer").await?;
+    visit.press(Key::Enter).await?;
+    let first = "Pick one of the choices first.";
+    ensure!(visit.spoken().await? == [first]);
+    visit.hears("button", "That is my answer").await?;
+    Ok(())
+}
+
+async fn a_choice_is_made(visit: &Visit) -> Result<()> {
+    visit.tab_to("section.predict input[type=radio]").await?;
+    for key in [Key::Space, Key::Down] {
+        visit.press(key).await?;
+        let words = "return document.activeElement.closest('label').textContent";
+        let words: String = visit.script(words).await?;
+        visit.hears("radio", &words).await?;
+    }
+    visit.tab_to(COMMIT).await?;
+    visit.press(Key::Enter).await
+}
+
+/// The focus tells what was said, no region does besides, and the way on goes through the
+/// outcome.
+async fn the_outcome_follows(visit: &Visit) -> Result<()> {
+    let told = visit.hears("group", "You said: “").await?;
+    let said = visit.text("section.predict .said").await?;
+    ensure!(told.is("group", &said), "{told:?} for {said:?}");
+    ensure!(visit.spoken().await?.is_empty(), "said by a region as well");
+    are_hidden(visit, &[COMMIT]).await?;
+    are_told_of(visit, &["section.predict details .right-choice"]).await?;
+    visit.press(Key::Tab).await?;
+    let stays = "return document.activeElement.closest('section.predict') !== null";
+    let stays: bool = visit.script(stays).await?;
+    ensure!(stays, "the focus leaves the prediction");
     Ok(())
 }
 
