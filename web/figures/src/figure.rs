@@ -24,10 +24,10 @@ const FIGURES: &[Figure] = &[
         optional: &["image", "region", "axis", "move"],
         draw: crate::frequency_line::draw,
     },
-    #[cfg(feature = "frequencies")]
+    #[cfg(feature = "blocks")]
     Figure {
         name: "block-diagram",
-        group: Group::Frequencies,
+        group: Group::Blocks,
         needed: &["dial", "if", "side"],
         optional: &["f-low", "f-high", "move"],
         draw: crate::block_diagram::draw,
@@ -69,10 +69,10 @@ const FIGURES: &[Figure] = &[
         ],
         draw: crate::coupled_pair::draw,
     },
-    #[cfg(feature = "transformers")]
+    #[cfg(feature = "amplifier")]
     Figure {
         name: "if-chain",
-        group: Group::Transformers,
+        group: Group::Amplifier,
         needed: &[],
         optional: &[
             "if",

@@ -7,14 +7,18 @@
 pub enum Group {
     /// Where signal, oscillator, image and IF lie: feature `frequencies`.
     Frequencies,
+    /// The parts of a set in a row, and what runs between them: feature `blocks`.
+    Blocks,
     /// What else lies in the bands: feature `bands`.
     Bands,
     /// What else a set answers to: feature `responses`.
     Responses,
     /// The curve of tuned circuits: feature `circuits`.
     Circuits,
-    /// Coupled circuits and the whole IF: feature `transformers`.
+    /// Two coupled circuits: feature `transformers`.
     Transformers,
+    /// The whole IF amplifier: feature `amplifier`.
+    Amplifier,
     /// A modulated wave: feature `modulation`.
     Modulation,
     /// Detector and AGC: feature `detection`.

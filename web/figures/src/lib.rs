@@ -13,10 +13,12 @@
 #![cfg_attr(
     not(all(
         feature = "frequencies",
+        feature = "blocks",
         feature = "bands",
         feature = "responses",
         feature = "circuits",
         feature = "transformers",
+        feature = "amplifier",
         feature = "modulation",
         feature = "detection",
         feature = "tracking"
@@ -33,7 +35,7 @@ mod apart;
 mod arithmetic;
 #[cfg(feature = "bands")]
 mod band_chart;
-#[cfg(feature = "frequencies")]
+#[cfg(feature = "blocks")]
 mod block_diagram;
 mod changes;
 mod condition;
@@ -50,7 +52,7 @@ mod figure;
 mod frequency_line;
 mod group;
 mod handle;
-#[cfg(feature = "transformers")]
+#[cfg(feature = "amplifier")]
 mod if_chain;
 mod input;
 mod markup;
@@ -72,7 +74,7 @@ mod tracking;
 mod tuning;
 mod view;
 mod weakness;
-#[cfg(feature = "transformers")]
+#[cfg(any(feature = "transformers", feature = "amplifier"))]
 mod window;
 
 pub use changes::{Change, What, changes};

@@ -116,13 +116,11 @@ function choice(fields, value, words, checked) {
 
 function build(mine) {
   made("link", { rel: "stylesheet", href: place.dataset.styles }, document.head);
-  const link = place.querySelector("a");
-  link.textContent = "My set";
   const fields = document.createElement("fieldset");
   made("legend", { textContent: "Numbers for " }, fields);
   choice(fields, "lesson", "the lesson’s set", !mine);
   choice(fields, "mine", "my set", mine);
-  fields.append(link);
+  made("a", { href: place.dataset.mySet, textContent: "My set" }, fields);
   // A fieldset may not stand in a paragraph.
   const box = Object.assign(document.createElement("div"), { id: "numbers", className: "numbers" });
   Object.assign(box.dataset, place.dataset);

@@ -35,7 +35,7 @@ pub enum Figures {
 
 impl Figures {
     /// What each build of the program brings: (its name, the figures, features of `study`).
-    pub const BUILDS: [(&str, Self, &str); 12] = [
+    pub const BUILDS: [(&str, Self, &str); 14] = [
         ("study-shelf", Self::None, "carrying"),
         ("study-practice", Self::Practice, "rounds"),
         ("study-check", Self::Check, "check"),
@@ -44,6 +44,7 @@ impl Figures {
             Self::Of(Group::Frequencies),
             "frequencies",
         ),
+        ("study-blocks", Self::Of(Group::Blocks), "blocks"),
         ("study-bands", Self::Of(Group::Bands), "bands"),
         ("study-responses", Self::Of(Group::Responses), "responses"),
         ("study-circuits", Self::Of(Group::Circuits), "circuits"),
@@ -52,6 +53,7 @@ impl Figures {
             Self::Of(Group::Transformers),
             "transformers",
         ),
+        ("study-amplifier", Self::Of(Group::Amplifier), "amplifier"),
         (
             "study-modulation",
             Self::Of(Group::Modulation),
@@ -139,7 +141,9 @@ mod tests {
         let least = |names: &[&str]| Figures::least(names.iter().copied());
         let frequencies = Figures::Of(Group::Frequencies);
         assert_eq!(least(&[]), frequencies);
-        assert_eq!(least(&["frequency-line", "block-diagram"]), frequencies);
+        assert_eq!(least(&["frequency-line", "frequency-line"]), frequencies);
+        assert_eq!(least(&["block-diagram"]), Figures::Of(Group::Blocks));
+        assert_eq!(least(&["frequency-line", "block-diagram"]), Figures::All);
     }
 
     #[test]

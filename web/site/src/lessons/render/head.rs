@@ -60,7 +60,7 @@ fn whose_numbers(drawing: &Drawing<'_>) -> Markup {
     html! {
         @if drawing.lesson.front.my_set.is_some() {
             @let parts = [parts, vec![links.asset("numbers.js")]].concat().join(" ");
-            p.numbers #numbers data-parts=(parts) data-styles=(links.asset("numbers.css"))
+            p.numbers #numbers data-my-set=(links.page("my-set/")) data-parts=(parts) data-styles=(links.asset("numbers.css"))
                 data-wasm=[(!portable).then(|| links.asset("numbers.wasm"))] {
                 "The numbers are those of the club’s own set. "
                 @if drawing.lesson.number >= KNOWS_A_SET {
