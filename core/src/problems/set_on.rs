@@ -203,7 +203,7 @@ mod tests {
             (right, Verdict::Right, "Right"),
             (right + 5.0, Verdict::Wrong, "very near"),
             (right - 10.0, Verdict::Wrong, "very near"),
-            (right + 15.0, Verdict::Wrong, "none of the usual"),
+            (right + 15.0, Verdict::Wrong, "none of the mistakes"),
         ] {
             let marking = mark(&problem, 0, &format!("{stop}"), Some("kHz"));
             assert_eq!(marking.verdict, verdict, "{stop}: {marking:?}");
