@@ -1,21 +1,33 @@
 //! Answers set on a figure: the slider says its setting alone, the drawing follows once it is
 //! marked; a page that has no such figure asks for the number.
 
-use super::IMAGE;
 use super::problem::tally;
 use crate::drawn::Drawn;
-use anyhow::{Context, Result, ensure};
+use anyhow::{Context, Result, anyhow, ensure};
 use checks::{Engine, Visit, Window, journey};
+use site::content::Content;
+use site::repository;
+use superhet::problems::Family;
 use superhet::problems::problem::{Mistake, NumberAnswer};
 use superhet::units::{display, parse};
 use thirtyfour::Key;
 
-/// Each lesson with the family that is answered on its figure.
-const ON_FIGURES: [(&str, &str); 3] = [
-    (IMAGE, "bring-the-image-in"),
-    ("lessons/how-sharp-a-circuit-is/", "q-for-a-width"),
-    ("lessons/two-circuits-coupled/", "k-for-a-curve"),
-];
+/// Every family whose easiest problem is answered on a figure, with the lesson that has it.
+fn on_figures() -> Result<Vec<(String, String)>> {
+    let content = Content::load(&repository::root()).map_err(|faults| anyhow!("{faults}"))?;
+    let on_figure = |family: &&Family| {
+        let asked = &family.level_1.parts;
+        let mut parts = family.parts.iter();
+        parts.any(|part| asked.contains(&part.id) && part.set_on.is_some())
+    };
+    let families = content.families.newest().map(|it| &it.family);
+    let found: Vec<_> = families
+        .filter(on_figure)
+        .map(|it| (format!("lessons/{}/", it.lesson), it.id.clone()))
+        .collect();
+    ensure!(found.len() >= 3, "{found:?}");
+    Ok(found)
+}
 
 /// A problem that is answered on a figure, on the page.
 #[derive(Clone, Copy)]
@@ -30,9 +42,7 @@ fn stop(answer: &NumberAnswer, value: f64) -> Result<f64> {
     let rounded = answer.precision.round(value);
     let unit = answer.unit_buttons.first().map(|unit| format!("1 {unit}"));
     let one = match unit {
-        Some(unit) => {
-            parse::value(answer.kind, &unit, None).map_err(|error| anyhow::anyhow!("{error}"))?
-        }
+        Some(unit) => parse::value(answer.kind, &unit, None).map_err(|error| anyhow!("{error}"))?,
         None => 1.0,
     };
     Ok(rounded / one)
@@ -141,7 +151,7 @@ impl OnFigure<'_> {
 async fn an_answer_is_set_by_keys_and_the_drawing_follows() -> Result<()> {
     for engine in Engine::ALL {
         journey(engine, Window::PHONE, async |visit| {
-            for (lesson, family) in ON_FIGURES {
+            for (lesson, family) in &on_figures()? {
                 let drawn = Drawn::of(family)?;
                 visit
                     .open(&format!("{lesson}#problem={}", drawn.code))
@@ -152,11 +162,57 @@ async fn an_answer_is_set_by_keys_and_the_drawing_follows() -> Result<()> {
                     family,
                     answer: drawn.answer()?,
                 };
-                problem.worked().await.context(family)?;
-                visit.no_sideways_scroll().await.context(family)?;
-                visit.accessible().await.context(family)?;
+                problem.worked().await.context(family.clone())?;
+                visit.no_sideways_scroll().await.context(family.clone())?;
+                visit.accessible().await.context(family.clone())?;
             }
             visit.quiet_console().await
+        })
+        .await?;
+    }
+    Ok(())
+}
+
+/// A finger moves the slider by one stop; after the steps it stands at the answer.
+#[tokio::test(flavor = "multi_thread")]
+async fn buttons_move_by_one_stop_and_the_steps_put_it_right() -> Result<()> {
+    for engine in Engine::ALL {
+        journey(engine, Window::PHONE, async |visit| {
+            let (lesson, family) = &on_figures()?[0];
+            let drawn = Drawn::of(family)?;
+            let answer = drawn.answer()?;
+            visit
+                .open(&format!("{lesson}#problem={}", drawn.code))
+                .await?;
+            visit.ready().await?;
+            let problem = OnFigure {
+                visit: &visit,
+                family,
+                answer,
+            };
+            let slider = ".on-figure input[type=range]";
+            let from: f64 = problem.ask(slider, "it.valueAsNumber").await?;
+            let step = stop(answer, answer.precision.last_place(answer.value))?;
+            for (button, stops) in [("up", 1.0), ("up", 2.0), ("down", 1.0)] {
+                let button = problem.css(&format!("[data-do={button}]"));
+                visit.click(&button).await?;
+                let at: f64 = problem.ask(slider, "it.valueAsNumber").await?;
+                ensure!((at - from - stops * step).abs() < step / 2.0, "at {at}");
+                let seen = visit.text(&problem.css(".on-figure output")).await?;
+                ensure!(
+                    seen.starts_with(&at.to_string()),
+                    "{at}, and {seen} is shown"
+                );
+            }
+            let said = problem.mark().await?;
+            ensure!(!said.contains("Move the slider"), "{said}");
+            visit.click(&problem.css("[data-do=show]")).await?;
+            let right = format!("= {}", answer.text);
+            let drawn_for = visit.text(&problem.css(".drawn-for")).await?;
+            ensure!(drawn_for.ends_with(&right), "{drawn_for}, not {right}");
+            let seen = visit.text(&problem.css(".on-figure output")).await?;
+            ensure!(seen == answer.text, "the slider stands at {seen}");
+            Ok(())
         })
         .await?;
     }
@@ -166,7 +222,7 @@ async fn an_answer_is_set_by_keys_and_the_drawing_follows() -> Result<()> {
 #[tokio::test(flavor = "multi_thread")]
 async fn without_the_figure_the_number_is_typed() -> Result<()> {
     journey(Engine::Chromium, Window::PHONE, async |visit| {
-        for (_, family) in ON_FIGURES {
+        for (_, family) in &on_figures()? {
             let drawn = Drawn::of(family)?;
             visit
                 .open(&format!("practice/#problem={}", drawn.code))
@@ -178,7 +234,7 @@ async fn without_the_figure_the_number_is_typed() -> Result<()> {
             visit
                 .element(".problem .desk .marking.is-right")
                 .await
-                .context(family)?;
+                .context(family.clone())?;
         }
         Ok(())
     })

@@ -6,31 +6,32 @@
 
 use crate::markup::{Named, write_slider};
 use crate::{ControlKind, FigureError, Input, Slider, View, escape, svg, view};
+use superhet::problems::problem::SetOn;
 
 /// A slider of a figure, set to something.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Setting<'a> {
-    /// Name of the figure.
-    pub figure: &'a str,
+    set_on: &'a SetOn,
     /// The figure's input, the slider's parameter in it.
-    pub input: &'a Input,
-    /// The parameter that the slider sets.
-    pub parameter: &'a str,
-    /// What the slider is called where it is set.
-    pub label: &'a str,
-    /// What the drawing shows, in words of the page.
-    pub caption: &'a str,
-    /// Id of the element that says what came of the last setting.
-    pub described_by: &'a str,
+    input: Input,
 }
 
-impl Setting<'_> {
+impl<'a> Setting<'a> {
+    /// The slider of an answer, standing at `stands` as its parameter takes it.
+    ///
+    /// # Errors
+    /// What is drawn besides is no input of a figure.
+    pub fn new(set_on: &'a SetOn, stands: &str) -> Result<Self, FigureError> {
+        let input = Input::parse(&set_on.with)?.with(&set_on.parameter, stands);
+        Ok(Self { set_on, input })
+    }
+
     /// The figure as it is set.
     ///
     /// # Errors
     /// There is no such figure, or its input is refused.
     pub fn view(&self) -> Result<View, FigureError> {
-        view(self.figure, self.input)
+        view(&self.set_on.figure, &self.input)
     }
 
     /// The slider of a view of the figure.
@@ -39,21 +40,23 @@ impl Setting<'_> {
     /// The figure has no such slider.
     pub fn slider_of(&self, view: &View) -> Result<Slider, FigureError> {
         let mut controls = view.controls.iter();
-        let control = controls.find(|control| control.parameter == self.parameter);
+        let control = controls.find(|control| control.parameter == self.set_on.parameter);
         match control.map(|control| &control.kind) {
             Some(ControlKind::Slider(slider)) => Ok(slider.clone()),
             _ => {
-                let sentence = ["this figure has no slider '", self.parameter, "'"].concat();
-                Err(FigureError::about(self.parameter, sentence))
+                let parameter = &self.set_on.parameter;
+                let sentence = ["this figure has no slider '", parameter, "'"].concat();
+                Err(FigureError::about(parameter, sentence))
             }
         }
     }
 
-    /// The drawing and under it the slider, as HTML.
+    /// The drawing and under it the slider, as HTML; `described_by` is the id of what says how
+    /// the last setting was judged.
     ///
     /// # Errors
     /// There is no such figure or slider, or its input is refused.
-    pub fn markup(&self) -> Result<String, FigureError> {
+    pub fn markup(&self, described_by: &str) -> Result<String, FigureError> {
         let view = self.view()?;
         let slider = Slider {
             place: None,
@@ -68,17 +71,17 @@ impl Setting<'_> {
             "</div><p class=\"drawn-for\">",
             &escape(&self.drawn_for(&stands)),
             "</p><p class=\"drawn-caption\">",
-            &escape(self.caption),
+            &escape(&self.set_on.caption),
             "</p><details><summary>The drawing in words</summary><p class=\"words\">",
             &escape(&view.words),
             "</p></details></div>",
         ]
         .concat();
         let named = Named {
-            parameter: self.parameter,
-            label: self.label,
+            parameter: &self.set_on.parameter,
+            label: &self.set_on.label,
             text: &stands,
-            described_by: self.described_by,
+            described_by,
         };
         write_slider(&mut html, named, &slider);
         Ok(html)
@@ -87,33 +90,38 @@ impl Setting<'_> {
     /// For which setting the drawing is.
     #[must_use]
     pub fn drawn_for(&self, stands: &str) -> String {
-        ["Drawn for ", self.label, " = ", stands].concat()
+        ["Drawn for ", &self.set_on.label, " = ", stands].concat()
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::Setting;
-    use crate::{FigureError, Input};
+    use crate::FigureError;
+    use superhet::problems::problem::SetOn;
 
-    const LINE: &str = "dial=1000kHz&if=470kHz&side=above";
+    const LINE: (&str, &str) = ("frequency-line", "if=470kHz&side=above");
+    const CIRCUIT: (&str, &str) = ("resonance", "f0=470 kHz");
 
-    fn markup(figure: &str, query: &str, parameter: &str) -> Result<String, FigureError> {
-        let input = Input::parse(query).unwrap();
-        let setting = Setting {
-            figure,
-            input: &input,
-            parameter,
-            label: "Place",
-            caption: "Tam's <b>",
-            described_by: "q-said",
+    fn markup(
+        (figure, with): (&str, &str),
+        parameter: &str,
+        stands: &str,
+    ) -> Result<String, FigureError> {
+        let set_on = SetOn {
+            figure: figure.into(),
+            with: with.into(),
+            parameter: parameter.into(),
+            label: "Place".into(),
+            caption: "Tam's <b>".into(),
+            begin: String::new(),
         };
-        setting.markup()
+        Setting::new(&set_on, stands)?.markup("q-said")
     }
 
     #[test]
     fn the_slider_says_its_setting_alone() {
-        let html = markup("resonance", "f0=470 kHz&q=150", "q").unwrap();
+        let html = markup(CIRCUIT, "q", "150").unwrap();
         let (_, slider) = html.split_once("<label class=\"slider\">").unwrap();
         let input = "name=\"q\" min=\"10\" max=\"300\" step=\"5\" value=\"150\"";
         assert!(slider.contains(input), "{slider}");
@@ -122,7 +130,7 @@ mod tests {
         assert!(slider.contains("<span>Place</span>"), "{slider}");
         assert!(slider.contains("aria-describedby=\"q-said\""), "{slider}");
         assert!(!slider.contains("wide"), "{slider}");
-        let html = markup("frequency-line", LINE, "dial").unwrap();
+        let html = markup(LINE, "dial", "1000 kHz").unwrap();
         assert!(html.contains("class=\"slider\""), "{html}");
         assert!(html.contains("aria-valuetext=\"1000 kHz\""), "{html}");
         assert!(html.contains("data-unit=\"kHz\""), "{html}");
@@ -130,7 +138,7 @@ mod tests {
 
     #[test]
     fn what_is_drawn_says_for_which_setting() {
-        let html = markup("resonance", "f0=470 kHz&q=60", "q").unwrap();
+        let html = markup(CIRCUIT, "q", "60").unwrap();
         assert!(html.contains("Drawn for Place = 60<"), "{html}");
         assert!(html.contains("data-set=\"60\""), "{html}");
         assert!(html.contains("7.83 kHz"), "{html}");
@@ -140,9 +148,10 @@ mod tests {
 
     #[test]
     fn what_cannot_be_set_is_named() {
-        let said = markup("resonance", "q=60", "k").unwrap_err();
-        assert!(said.to_string().contains("no slider 'k'"), "{said}");
-        assert!(markup("frequency-line", LINE, "side").is_err());
-        assert!(markup("rezonance", LINE, "dial").is_err());
+        let said = markup(CIRCUIT, "span", "20 kHz").unwrap_err();
+        assert!(said.to_string().contains("no slider 'span'"), "{said}");
+        let line = ("frequency-line", "dial=1 MHz&if=470kHz");
+        assert!(markup(line, "side", "above").is_err());
+        assert!(markup(("rezonance", ""), "q", "60").is_err());
     }
 }

@@ -5,7 +5,7 @@
 
 use super::file::File;
 use crate::report::Report;
-use figures::{Input, Setting, Slider};
+use figures::{Setting, Slider};
 use superhet::problems::family::SetOnForm;
 use superhet::problems::fault::Place::{Entry, Key};
 use superhet::problems::precision::{Precision, close};
@@ -61,16 +61,10 @@ fn refused(number: &NumberAnswer, form: &SetOnForm) -> Result<(), String> {
 
 /// The slider of the figure as it is drawn for a setting.
 fn slider(set_on: &SetOn, stands: &str) -> Result<Slider, String> {
-    let input = Input::parse(&set_on.with).map_err(|error| error.to_string())?;
-    let setting = Setting {
-        figure: &set_on.figure,
-        input: &input.with(&set_on.parameter, stands),
-        parameter: &set_on.parameter,
-        label: &set_on.label,
-        caption: &set_on.caption,
-        described_by: "",
-    };
-    let slider = setting.view().and_then(|view| setting.slider_of(&view));
+    let slider = Setting::new(set_on, stands).and_then(|setting| {
+        let view = setting.view()?;
+        setting.slider_of(&view)
+    });
     slider.map_err(|error| error.to_string())
 }
 

@@ -100,6 +100,11 @@ impl LiveProblem {
         one(&self.place, ".part:last-child")
     }
 
+    /// Which part that is. It stays the last one laid out when it is done.
+    fn laid_out(&self) -> Result<usize> {
+        Ok(all(&self.place, ".part")?.len().saturating_sub(1))
+    }
+
     /// Marks what was typed or chosen. The marking goes into the notebook.
     pub(crate) fn submit(&mut self, kept: &mut Kept) -> Result<()> {
         let block = self.block()?;
@@ -139,8 +144,7 @@ impl LiveProblem {
 
     /// The open part's figure and its right setting, where its answer is set on one.
     fn set_on(&self) -> Result<Option<(&SetOn, &str)>> {
-        let place = all(&self.place, ".part")?.len().saturating_sub(1);
-        let part = self.desk.state().problem().parts.get(place);
+        let part = self.desk.state().problem().parts.get(self.laid_out()?);
         Ok(match part.map(|part| &part.answer) {
             Some(Answer::Number(number)) => {
                 let set_on = number.set_on.as_deref();
@@ -190,8 +194,7 @@ impl LiveProblem {
         for input in all(block, "input, form button")? {
             input.set_attribute("disabled", "")?;
         }
-        let done = all(&self.place, ".part")?.len();
-        if let Some(steps) = self.desk.state().steps(done.saturating_sub(1)) {
+        if let Some(steps) = self.desk.state().steps(self.laid_out()?) {
             let list = one(block, ".steps")?;
             list.set_inner_html(&paper::lines(steps));
             show(&list, true)?;

@@ -3,7 +3,7 @@
 
 use crate::dom::{Result, one, say};
 use crate::drawing;
-use figures::{Input, Setting, View};
+use figures::{Setting, View};
 use superhet::problems::problem::SetOn;
 use web_sys::{Element, HtmlInputElement};
 
@@ -20,14 +20,8 @@ pub(super) fn can_draw(set_on: &SetOn) -> bool {
 
 /// What the answer is set with, as HTML. `id` is the question's.
 pub(super) fn markup(set_on: &SetOn, id: &str) -> Option<String> {
-    let said = [id, "-said"].concat();
-    let figure = with_setting(set_on, &set_on.begin, |setting| {
-        let described = Setting {
-            described_by: &said,
-            ..setting
-        };
-        described.markup().ok()
-    })?;
+    let setting = Setting::new(set_on, &set_on.begin).ok()?;
+    let figure = setting.markup(&[id, "-said"].concat()).ok()?;
     Some(
         [
             "<div class=\"on-figure\" role=\"group\" aria-labelledby=\"",
@@ -40,23 +34,6 @@ pub(super) fn markup(set_on: &SetOn, id: &str) -> Option<String> {
         ]
         .concat(),
     )
-}
-
-/// Does something with the figure, set so.
-fn with_setting<T>(
-    set_on: &SetOn,
-    stands: &str,
-    act: impl FnOnce(Setting<'_>) -> Option<T>,
-) -> Option<T> {
-    let input = Input::parse(&set_on.with).ok()?;
-    act(Setting {
-        figure: &set_on.figure,
-        input: &input.with(&set_on.parameter, stands),
-        parameter: &set_on.parameter,
-        label: &set_on.label,
-        caption: &set_on.caption,
-        described_by: "",
-    })
 }
 
 /// A slider was moved: says where it stands now. Whatever is no such slider is let be.
@@ -114,13 +91,15 @@ pub(super) fn draw(block: &Element, set_on: &SetOn, stands: &str) -> Result<bool
         return Ok(false);
     };
     let before = drawn.get_attribute("data-set").unwrap_or_default();
-    let view = |stands: &str| with_setting(set_on, stands, |setting| setting.view().ok());
-    let (Some(old), Some(new)) = (view(&before), view(stands)) else {
+    let settings = Setting::new(set_on, &before).and_then(|old| {
+        let new = Setting::new(set_on, stands)?;
+        Ok((old.view()?, new.view()?, new.drawn_for(stands)))
+    });
+    let Ok((old, new, drawn_for)) = settings else {
         return Ok(false);
     };
     redraw(&drawn, (&old, &new))?;
-    let drawn_for = with_setting(set_on, stands, |setting| Some(setting.drawn_for(stands)));
-    say(&one(&drawn, ".drawn-for")?, &drawn_for.unwrap_or_default());
+    say(&one(&drawn, ".drawn-for")?, &drawn_for);
     drawn.set_attribute("data-set", stands)?;
     Ok(true)
 }

@@ -6,6 +6,9 @@ use crate::lessons::blocks::{Choice, Predict};
 use crate::lessons::prose::plain;
 use anyhow::anyhow;
 use maud::{Markup, html};
+use superhet::catalogue::Answer;
+use superhet::problems::precision::round_to_figures;
+use superhet::units::display;
 
 impl Drawing<'_> {
     /// A prediction: choices to commit to, and what settles it folded away.
@@ -26,13 +29,37 @@ impl Drawing<'_> {
                 }
                 details {
                     summary { "See what happens" }
-                    @for choice in predict.choices.iter().filter(|choice| choice.right) {
-                        p.right-choice { "What happens: " (self.run(&choice.words, Manner::LINE)) }
-                    }
-                    p.because { (self.run(&predict.because, Manner::TEXT)) }
+                    @let told = self.what_happens(predict);
+                    (told)
+                    @if !shows(&told, &settled.answer) { (self.settled(&settled.answer)) }
                 }
             }
         })
+    }
+
+    /// The right choice, and why it is so.
+    fn what_happens(&self, predict: &Predict) -> Markup {
+        html! {
+            @for choice in predict.choices.iter().filter(|choice| choice.right) {
+                p.right-choice { "What happens: " (self.run(&choice.words, Manner::LINE)) }
+            }
+            p.because { (self.run(&predict.because, Manner::TEXT)) }
+        }
+    }
+
+    /// The number that settles it, which no author typed.
+    fn settled(&self, answer: &Answer) -> Markup {
+        self.note_other_number();
+        let kind = answer.kind;
+        let text = display::text(kind, round_to_figures(answer.value, 3));
+        html! {
+            p.settled {
+                "Worked out: "
+                data.number value=(answer.value) data-kind="calc" data-quantity=(answer.name)
+                    data-value=(answer.value) { (text) }
+                "."
+            }
+        }
     }
 
     fn choice(&self, choice: &Choice, number: usize, index: usize) -> Markup {
@@ -46,4 +73,11 @@ impl Drawing<'_> {
             }
         }
     }
+}
+
+/// Whether what is told shows the answer already: worked out there, or given there in the
+/// same figures.
+fn shows(told: &Markup, answer: &Answer) -> bool {
+    let worked_out = format!("data-quantity=\"{}\"", answer.name);
+    told.0.contains(&worked_out) || told.0.contains(&format!(">{}<", answer.text))
 }

@@ -187,6 +187,12 @@ impl Drawing<'_> {
         });
     }
 
+    /// Notes a number that no author typed.
+    pub(super) fn note_other_number(&self) {
+        let mut notes = self.notes.borrow_mut();
+        notes.recipes.numbers.push(Number::default());
+    }
+
     /// Notes the figure that is drawn in its own unit.
     pub(super) fn note_figure(&self, pairs: &Pairs) {
         let mut notes = self.notes.borrow_mut();

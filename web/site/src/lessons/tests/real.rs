@@ -89,15 +89,46 @@ fn the_glossary_lists_every_term_by_the_alphabet_with_its_lesson() {
     assert_eq!(image.lesson.as_ref().unwrap().slug, "the-image");
 }
 
-#[test]
-fn each_problem_says_which_of_how_many_it_is() {
+/// A lesson's page, as HTML.
+fn drawn(slug: &str) -> String {
     let (course, families) = (course(), families());
     let phrases = Phrases::of_terms(&course.glossary);
-    let lesson = course.lesson("reading-a-dial").expect("lesson 3");
+    let lesson = course.lesson(slug).expect("a lesson");
     let (names, asked) = (AssetNames::default(), Asked::default());
     let links = Links::from_page(&lesson.path(), &Edition::at_root(), &names, &asked);
     let drawing = Drawing::new(&course, lesson, &phrases, &families, &links);
-    let page = page(&drawing).expect("a page").main.into_string();
+    page(&drawing).expect("a page").main.into_string()
+}
+
+/// Every prediction is settled by a number of the core that is to be seen, once.
+#[test]
+fn each_prediction_shows_what_settles_it() {
+    let mut added = 0;
+    for lesson in &course().lessons {
+        let page = drawn(&lesson.slug);
+        for predict in page
+            .split("<section class=\"predict\" data-settled-by=\"")
+            .skip(1)
+        {
+            let (predict, _) = predict.split_once("</section>").unwrap();
+            let quantity = predict.split(['?', '"']).next().unwrap();
+            let (_, told) = predict.split_once("<details>").unwrap();
+            let by_name = told
+                .matches(&format!("data-quantity=\"{quantity}\""))
+                .count();
+            let given = told.contains("data-given=");
+            assert!(by_name > 0 || given, "{}: {quantity}", lesson.slug);
+            let says = told.contains("Worked out: ");
+            assert!(!says || by_name == 1, "{}: twice", lesson.slug);
+            added += u32::from(says);
+        }
+    }
+    assert!(added > 0, "no lesson leaves its number to the page");
+}
+
+#[test]
+fn each_problem_says_which_of_how_many_it_is() {
+    let page = drawn("reading-a-dial");
     let mut rest = page.as_str();
     for heading in [
         "<h3 class=\"slip-name\" id=\"heading-metres-and-kilohertz\">Problem 1 of 3</h3>",
